@@ -1,0 +1,51 @@
+package api
+
+import (
+	"bytes"
+	"encoding/json"
+)
+
+// Length is a length as it stands in a request: a JSON number in the request's
+// units, or a string that says its own unit. It keeps the text as sent, because
+// the unit of a number is known only once the whole body is read; a text that
+// means no length is refused by the checks, with its pointer.
+//
+// The zero Length is an absent one.
+type Length struct {
+	// Text is the number's digits, or the string's content.
+	Text string
+	// Quoted is true for a JSON string.
+	Quoted bool
+}
+
+// Number is a length given as a number in the request's units.
+func Number(text string) Length { return Length{Text: text} }
+
+// Quoted is a length given as a string with its own unit.
+func Quoted(text string) Length { return Length{Text: text, Quoted: true} }
+
+// IsZero reports whether the length was left out.
+func (l Length) IsZero() bool { return l == Length{} }
+
+// Given reports whether the length was sent.
+func (l Length) Given() bool { return !l.IsZero() }
+
+// UnmarshalJSON keeps the text of a number or of a string. Any other value is
+// kept as unusable text, so that the checks can refuse it by its pointer.
+func (l *Length) UnmarshalJSON(data []byte) error {
+	data = bytes.TrimSpace(data)
+	if len(data) > 0 && data[0] == '"' {
+		l.Quoted = true
+		return json.Unmarshal(data, &l.Text)
+	}
+	*l = Length{Text: string(data)}
+	return nil
+}
+
+// MarshalJSON writes the length the way it was sent.
+func (l Length) MarshalJSON() ([]byte, error) {
+	if l.Quoted {
+		return json.Marshal(l.Text)
+	}
+	return []byte(l.Text), nil
+}

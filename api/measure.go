@@ -1,0 +1,21 @@
+package api
+
+// Decimal is an exact decimal number written into JSON as a bare number.
+type Decimal string
+
+// MarshalJSON writes the digits as they are.
+func (d Decimal) MarshalJSON() ([]byte, error) { return []byte(d), nil }
+
+// UnmarshalJSON keeps the digits as they are.
+func (d *Decimal) UnmarshalJSON(data []byte) error {
+	*d = Decimal(data)
+	return nil
+}
+
+// Measure is a length in an answer.
+type Measure struct {
+	MM      Decimal `json:"mm" doc:"Exact, in millimetres; the authoritative value."`
+	Inches  Decimal `json:"in" doc:"In inches, rounded to 6 places."`
+	Tape    string  `json:"tape" doc:"The mark on a tape, in the request's units and step, rounded to the safe side."`
+	TapeOff Decimal `json:"tape_off,omitempty" doc:"Millimetres from the exact value to the mark; absent where the mark is exact."`
+}
