@@ -1,0 +1,103 @@
+package length
+
+import (
+	"math"
+	"math/big"
+	"math/bits"
+)
+
+// Exact is a length that need not be a whole number of nanometres: interpolated heights are rationals. It is an
+// immutable value, its zero value is 0, and every value has one form only.
+//
+// The form is a whole number and a proper fraction in lowest terms, whole + num/den with 0 <= num < den, all in machine
+// words; den is 0 when there is no fraction. Only where a word is too short (several readings with unrelated stations
+// added up) does wide hold the value instead, and the other fields are 0.
+type Exact struct {
+	whole    Length
+	num, den uint64
+	wide     *big.Rat
+}
+
+const (
+	minWhole = Length(math.MinInt64)
+	maxWhole = Length(math.MaxInt64)
+)
+
+// FromRat is the exact length of r nanometres.
+func FromRat(r *big.Rat) Exact {
+	if r.IsInt() && r.Num().IsInt64() {
+		return Exact{whole: Length(r.Num().Int64())}
+	}
+	whole, num := new(big.Int).DivMod(r.Num(), r.Denom(), new(big.Int))
+	if !whole.IsInt64() || !r.Denom().IsUint64() {
+		return Exact{wide: new(big.Rat).Set(r)}
+	}
+	if num.Sign() == 0 {
+		return Exact{whole: Length(whole.Int64())}
+	}
+	return Exact{whole: Length(whole.Int64()), num: num.Uint64(), den: r.Denom().Uint64()}
+}
+
+// Rat is e in nanometres; the caller owns it.
+func (e Exact) Rat() *big.Rat {
+	if e.wide != nil {
+		return new(big.Rat).Set(e.wide)
+	}
+	r := new(big.Rat).SetInt64(int64(e.whole))
+	if e.num == 0 {
+		return r
+	}
+	frac := new(big.Rat).SetFrac(new(big.Int).SetUint64(e.num), new(big.Int).SetUint64(e.den))
+	return r.Add(r, frac)
+}
+
+// Whole is e as a length, and whether e is one.
+func (e Exact) Whole() (Length, bool) { return e.whole, e.isWhole() }
+
+func (e Exact) isWhole() bool { return e.num == 0 && (e.wide == nil || e.wide.IsInt()) }
+
+// Floor is the largest whole nanometre that is not above e. A value beyond int64, which no sum of lengths within Max
+// reaches, stops at its end.
+func (e Exact) Floor() Length {
+	if e.wide == nil {
+		return e.whole
+	}
+	whole := new(big.Int).Div(e.wide.Num(), e.wide.Denom()) // Div is Euclidean: down, as denominators are positive
+	switch {
+	case whole.IsInt64():
+		return Length(whole.Int64())
+	case whole.Sign() < 0:
+		return minWhole
+	default:
+		return maxWhole
+	}
+}
+
+// String is for messages and test logs: nanometres as a rational.
+func (e Exact) String() string { return e.Rat().RatString() + " nm" }
+
+// fraction is whole + num/den brought to its one form; num < den.
+func fraction(whole Length, num, den uint64) Exact {
+	if num == 0 {
+		return Exact{whole: whole}
+	}
+	g := gcd(num, den)
+	return Exact{whole: whole, num: num / g, den: den / g}
+}
+
+// gcd of two numbers of which b is not 0 (binary, Stein 1967: shifts are cheaper than divisions).
+func gcd(a, b uint64) uint64 {
+	if a == 0 {
+		return b
+	}
+	shift := bits.TrailingZeros64(a | b)
+	a >>= bits.TrailingZeros64(a)
+	for b != 0 {
+		b >>= bits.TrailingZeros64(b)
+		if a > b {
+			a, b = b, a
+		}
+		b -= a
+	}
+	return a << shift
+}
