@@ -1,0 +1,91 @@
+package cabinet
+
+import (
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// Patch is a rectangle of floor area in one wall's own coordinates.
+type Patch struct {
+	Wall     int
+	From, To length.Length // along the wall
+	Near     length.Length // distance from the wall to its near side
+	Far      length.Length // and to its far side
+	Native   bool          // on the cabinet's own wall (or its corner's other wall)
+}
+
+// Overlaps reports whether the open interiors of two patches of one wall meet.
+func (p Patch) Overlaps(o Patch) bool {
+	return p.Wall == o.Wall && p.From < o.To && o.From < p.To && p.Near < o.Far && o.Near < p.Far
+}
+
+// Span is its stretch along the wall.
+func (p Patch) Span() survey.WallSpan { return survey.WallSpan{Wall: p.Wall, From: p.From, To: p.To} }
+
+// Native are the rectangles of a cabinet on the walls it stands at. A diagonal
+// corner cabinet counts as the whole square it fills, which is to the safe side.
+func (c *Placed) Native(room *survey.Room) []Patch {
+	own := Patch{c.Wall, c.From, c.To, 0, c.Depth, true}
+	if c.Corner == nil || c.Corner.Shape == CornerBlind {
+		return []Patch{own}
+	}
+	if c.Corner.Shape == CornerDiagonal && c.Corner.OtherWidth > own.Far {
+		own.Far = c.Corner.OtherWidth
+	}
+	other := Patch{c.Corner.OtherWall, 0, c.Corner.OtherWidth, 0, c.Depth, true}
+	if !c.Corner.AtRight {
+		end := room.Walls[c.Corner.OtherWall].Length
+		other.From, other.To = end-c.Corner.OtherWidth, end
+	}
+	return []Patch{own, other}
+}
+
+// Patches are its native rectangles and what they are in the coordinates of the
+// walls joined by inside corners, so that whatever hangs on those walls is
+// tested where it was measured.
+func (c *Placed) Patches(room *survey.Room) []Patch {
+	native := c.Native(room)
+	out := append([]Patch{}, native...)
+	for _, p := range native {
+		for _, q := range p.Joined(room) {
+			if !covered(native, q.Wall) {
+				out = append(out, q)
+			}
+		}
+	}
+	return out
+}
+
+func covered(native []Patch, wall int) bool {
+	for _, p := range native {
+		if p.Wall == wall {
+			return true
+		}
+	}
+	return false
+}
+
+// Joined are a patch's images on the walls joined to its own. A 90° inside
+// corner maps (at, out) of a wall of length L to (out, L − at) of the next.
+func (p Patch) Joined(room *survey.Room) []Patch {
+	var out []Patch
+	wall := &room.Walls[p.Wall]
+	if wall.Next >= 0 {
+		q := Patch{wall.Next, p.Near, p.Far, wall.Length - p.To, wall.Length - p.From, false}
+		out = appendClipped(out, q, room)
+	}
+	if wall.Prev >= 0 {
+		l := room.Walls[wall.Prev].Length
+		q := Patch{wall.Prev, l - p.Far, l - p.Near, p.From, p.To, false}
+		out = appendClipped(out, q, room)
+	}
+	return out
+}
+
+func appendClipped(out []Patch, q Patch, room *survey.Room) []Patch {
+	q.From, q.To = max(q.From, 0), min(q.To, room.Walls[q.Wall].Length)
+	if q.From >= q.To {
+		return out
+	}
+	return append(out, q)
+}

@@ -1,0 +1,14 @@
+package rules
+
+import (
+	"slices"
+	"strings"
+	"sync"
+)
+
+// All is the whole catalogue in order of code.
+var All = sync.OnceValue(func() []Rule {
+	all := slices.Concat(surveyRules, planRules, fitRules, railRules, trimRules, decideRules, cautionRules, assumptionRules)
+	slices.SortFunc(all, func(a, b Rule) int { return strings.Compare(a.Code, b.Code) })
+	return all
+})
