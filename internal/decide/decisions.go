@@ -1,0 +1,99 @@
+package decide
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/finding"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+)
+
+// Decisions is what to do with each overhead, and why.
+type Decisions struct {
+	Advice    []Advised // in order of [kitchen.Kitchen.Groups]
+	Lower     *Lower    // lowering every row on its legs; nil when that helps nothing
+	Overheads []Overhead
+	Questions []finding.Question
+}
+
+// Advised is the advice for one overhead group.
+type Advised struct {
+	Group  string
+	Option kitchen.Option
+	Gated  bool // somebody has to answer or clear something first; until then it stays
+}
+
+// Overhead is one overhead group with every way to treat it.
+type Overhead struct {
+	Group   kitchen.OverheadGroup
+	Advice  kitchen.Option
+	Options []Option
+	Reasons []Reason
+}
+
+// Option is one way to treat an overhead group.
+type Option struct {
+	Option   kitchen.Option
+	Possible bool // nothing stands against it but gates that can be opened
+	Gates    []Gate
+	Swaps    []Swap
+}
+
+// Gate is what must be settled before an option may be taken.
+type Gate struct {
+	Code    string
+	Pointer string
+	Params  []finding.Param
+	Forbids bool // no answer opens it; only the licensed trade could, or nothing at all
+}
+
+// Swap exchanges a cabinet of the plan for another height.
+type Swap struct {
+	Cabinet *cabinet.Placed
+	Height  length.Length
+	Top     length.Length // above the datum
+}
+
+// Factor is what a reason is about.
+type Factor int
+
+// Factors, in the order in which they are told.
+const (
+	Contents Factor = iota
+	CeilingHeight
+	Footprint
+	Expense
+	Structure
+	Health
+	Preference
+)
+
+// String is the factor's name on the wire.
+func (f Factor) String() string {
+	return [...]string{"contents", "ceiling_height", "footprint", "expense", "structure", "health", "preference"}[f]
+}
+
+// Lean is which way a reason pulls.
+type Lean int
+
+// Leans.
+const (
+	LeansNone Lean = iota
+	LeansKeep
+	LeansTrim
+	LeansOpenPart
+	LeansTakeDown
+)
+
+// String is the lean's name on the wire.
+func (l Lean) String() string {
+	return [...]string{"none", "keep", "trim", "open_part", "take_down"}[l]
+}
+
+// Reason is one factor's pull, with its evidence.
+type Reason struct {
+	Factor   Factor
+	Leans    Lean
+	Code     string
+	Params   []finding.Param
+	Evidence []string // members of the request
+}
