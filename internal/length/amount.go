@@ -3,12 +3,33 @@ package length
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // amount is what stands before a unit: a decimal, or a fraction with or without a whole number before it.
 type amount struct {
 	number   number
 	num, den int64 // den is 0 where there is no fraction
+	mixed    bool  // the fraction stands after a whole number
+}
+
+func (a amount) isFraction() bool { return a.den != 0 }
+func (a amount) isWhole() bool    { return a.den == 0 && a.number.places == "" }
+
+// length is a units of the given size.
+func (a amount) length(size Length) (Length, error) {
+	whole, err := a.number.length(size)
+	if err != nil || a.den == 0 {
+		return whole, err
+	}
+	if a.mixed && a.num >= a.den {
+		return 0, errImproper()
+	}
+	part := a.num * int64(size) // a million feet at most: below 10^15
+	if part%a.den != 0 {
+		return 0, errTooFine()
+	}
+	return whole + Length(part/a.den), nil
 }
 
 // amount takes one off the text.
@@ -16,12 +37,13 @@ func (s *scanner) amount() (a amount, ok bool) {
 	if s.fraction(&a) {
 		return a, true
 	}
-	if a.number, ok = s.decimal(wholeDigits, placeDigits); !ok || a.number.places != "" {
+	if a.number, ok = s.decimal(wholeDigits, placeDigits); !ok || !a.isWhole() {
 		return a, ok
 	}
 	before := s.rest
 	joined := s.space() || s.hyphen()
-	if joined && s.fraction(&a) || !joined && s.vulgar(&a) {
+	if joined && s.fraction(&a) || s.vulgar(&a) { // 31 5/8, 31-5/8, 31 ⅝, 31-⅝, 31⅝
+		a.mixed = true
 		return a, true
 	}
 	s.rest = before
@@ -37,7 +59,7 @@ func (s *scanner) fraction(a *amount) bool {
 	num, ok := s.whole(fractionDigits)
 	if ok && s.eat("/", fractionSlash) && !strings.HasPrefix(s.rest, "0") {
 		if den := s.digits(fractionDigits); den != "" {
-			a.num, a.den = short(num), short(den)
+			a.num, a.den = few(num), few(den)
 			return true
 		}
 	}
@@ -45,8 +67,11 @@ func (s *scanner) fraction(a *amount) bool {
 	return false
 }
 
-// vulgar takes a fraction that is a character of its own.
+// vulgar takes a fraction that is one character.
 func (s *scanner) vulgar(a *amount) bool {
+	if s.rest == "" || s.rest[0] < utf8.RuneSelf {
+		return false
+	}
 	for _, v := range vulgarValues {
 		if s.eat(v.text) {
 			a.num, a.den = v.num, v.den
@@ -56,34 +81,13 @@ func (s *scanner) vulgar(a *amount) bool {
 	return false
 }
 
-func (s *scanner) space() bool  { return s.eat(" ", noBreak, narrowNoBreak) }
-func (s *scanner) hyphen() bool { return s.eat("-", hyphen, noBreakHyphen) }
-
-// isWhole says that it is a whole number, as feet before inches must be.
-func (a amount) isWhole() bool { return a.den == 0 && a.number.places == "" }
-
-// length is a units of the given size.
-func (a amount) length(size Length) (Length, error) {
-	l, err := a.number.length(size)
-	if err != nil || a.den == 0 {
-		return l, err
-	}
-	if a.number.whole != "" && a.num >= a.den {
-		return 0, errImproper()
-	}
-	part := a.num * int64(size) // 6 digits of feet: below 10^15
-	if part%a.den != 0 {
-		return 0, errTooFine()
-	}
-	return l + Length(part/a.den), nil
-}
-
-// short reads a few digits.
-func short(digits string) int64 {
-	n, _ := strconv.ParseInt(digits, 10, 64) // digits only, and few: cannot fail
+// few is the value of a few digits; with nothing else among them it cannot fail.
+func few(digits string) int64 {
+	n, _ := strconv.ParseInt(digits, 10, 64)
 	return n
 }
 
+// vulgarValues are the fractions that Unicode has as characters (chart Number Forms, and three of Latin-1).
 var vulgarValues = [...]struct {
 	text     string
 	num, den int64

@@ -2,9 +2,9 @@ package length
 
 // The codes of an Error.
 const (
-	CodeSyntax     = "length.text.syntax"        // not a length at all
+	CodeSyntax     = "length.text.syntax"        // not written like a length
 	CodeTooFine    = "length.text.too_fine"      // no whole number of nanometres
-	CodeOutOfRange = "length.value.out_of_range" // beyond ±Max, or the fraction of a mixed number is not below one
+	CodeOutOfRange = "length.value.out_of_range" // beyond ±Max, or a fraction after a whole number that is not below one
 )
 
 // Error says why a text is no length. It never repeats the text.
@@ -16,15 +16,19 @@ type Error struct {
 func (e *Error) Error() string { return e.Code + ": " + e.Detail }
 
 func errSyntax() error {
-	return &Error{CodeSyntax, "not a length: a number with mm, cm, m, in or ft, or feet and inches, is expected"}
+	return &Error{CodeSyntax, `a length is a number and its unit (mm, cm, m, in, ft, ", ') or feet and inches, such as 803.3 mm, 31 5/8 in or 2' 7 5/8"`}
 }
 
-func errNumber() error { return &Error{CodeSyntax, "not a number"} }
+func errNumber() error {
+	return &Error{CodeSyntax, "a length without a unit is a number such as 803.3"}
+}
 
-func errTooFine() error { return &Error{CodeTooFine, "not a whole number of nanometres"} }
+func errTooFine() error {
+	return &Error{CodeTooFine, "a length is a whole number of nanometres: six places of a millimetre, 1/64 in or a decimal of an inch that comes out even"}
+}
 
-func errOutOfRange() error { return &Error{CodeOutOfRange, "beyond 100 m"} }
+func errOutOfRange() error { return &Error{CodeOutOfRange, "a length is at most 100 m either way"} }
 
 func errImproper() error {
-	return &Error{CodeOutOfRange, "the fraction after a whole number must be less than one"}
+	return &Error{CodeOutOfRange, "a fraction after a whole number is less than one"}
 }

@@ -32,9 +32,6 @@ func FromRat(r *big.Rat) Exact {
 	if !whole.IsInt64() || !r.Denom().IsUint64() {
 		return Exact{wide: new(big.Rat).Set(r)}
 	}
-	if num.Sign() == 0 {
-		return Exact{whole: Length(whole.Int64())}
-	}
 	return Exact{whole: Length(whole.Int64()), num: num.Uint64(), den: r.Denom().Uint64()}
 }
 
@@ -51,27 +48,11 @@ func (e Exact) Rat() *big.Rat {
 	return r.Add(r, frac)
 }
 
-// Whole is e as a length, and whether e is one.
-func (e Exact) Whole() (Length, bool) { return e.whole, e.isWhole() }
+// Whole is e as a length, and whether it is one: a whole number of nanometres.
+func (e Exact) Whole() (Length, bool) { return e.whole, e.fitsWord() }
 
-func (e Exact) isWhole() bool { return e.num == 0 && (e.wide == nil || e.wide.IsInt()) }
-
-// Floor is the largest whole nanometre that is not above e. A value beyond int64, which no sum of lengths within Max
-// reaches, stops at its end.
-func (e Exact) Floor() Length {
-	if e.wide == nil {
-		return e.whole
-	}
-	whole := new(big.Int).Div(e.wide.Num(), e.wide.Denom()) // Div is Euclidean: down, as denominators are positive
-	switch {
-	case whole.IsInt64():
-		return Length(whole.Int64())
-	case whole.Sign() < 0:
-		return minWhole
-	default:
-		return maxWhole
-	}
-}
+// fitsWord says that e is its whole field and nothing more.
+func (e Exact) fitsWord() bool { return e.wide == nil && e.num == 0 }
 
 // String is for messages and test logs: nanometres as a rational.
 func (e Exact) String() string { return e.Rat().RatString() + " nm" }
@@ -85,11 +66,8 @@ func fraction(whole Length, num, den uint64) Exact {
 	return Exact{whole: whole, num: num / g, den: den / g}
 }
 
-// gcd of two numbers of which b is not 0 (binary, Stein 1967: shifts are cheaper than divisions).
+// gcd is the greatest common divisor of two numbers that are not 0, by shifts, which are cheaper than divisions.
 func gcd(a, b uint64) uint64 {
-	if a == 0 {
-		return b
-	}
 	shift := bits.TrailingZeros64(a | b)
 	a >>= bits.TrailingZeros64(a)
 	for b != 0 {

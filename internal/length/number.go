@@ -27,8 +27,9 @@ type number struct {
 	exponent      int
 }
 
-// Bounds of a number that can be a length: beyond ten million units even millimetres are out of range, and more than 9
-// places are finer than a nanometre even in metres (25.4 mm has 5 factors of 5 and 6 of 2 in nanometres, a metre 9).
+// Bounds of a number that can be a length. From ten million units on even millimetres are out of range. More than 9
+// places are finer than a nanometre even in metres: a unit takes as many places as it has nanometres divisible by 2 or
+// 5 over and over, which is 9 times in a metre (10^9 nm), 8 in a foot, 7 in a centimetre, 6 in a millimetre and an inch.
 const (
 	mostDigits = 7
 	mostPlaces = 9
@@ -38,39 +39,52 @@ var powersOfTen = [...]uint64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9}
 
 // length is n units of the given size.
 func (n number) length(size Length) (Length, error) {
-	digits, exponent := n.significant()
+	n = n.significant()
+	digits := len(n.whole) + len(n.places)
 	switch {
-	case digits == "":
+	case digits == 0:
 		return 0, nil
-	case len(digits)+exponent > mostDigits:
+	case digits+n.exponent > mostDigits:
 		return 0, errOutOfRange()
-	case exponent < -mostPlaces:
+	case n.exponent < -mostPlaces:
 		return 0, errTooFine()
 	}
-	value := uint64(0) // at most 16 digits
-	for _, d := range []byte(digits) {
-		value = value*10 + uint64(d-'0')
-	}
 	up, down := size.size(), uint64(1)
-	if exponent < 0 {
-		down = powersOfTen[-exponent]
+	if n.exponent < 0 {
+		down = powersOfTen[-n.exponent]
 	} else {
-		up *= powersOfTen[exponent]
+		up *= powersOfTen[n.exponent]
 	}
-	hi, lo := bits.Mul64(value, up)
-	nm, rest := bits.Div64(hi, lo, down) // below 10^7 m, so it fits
+	hi, lo := bits.Mul64(n.digits(), up)
+	nm, rest := bits.Div64(hi, lo, down) // below ten million units, so it fits
 	if rest != 0 {
 		return 0, errTooFine()
 	}
 	return inRange(Length(nm))
 }
 
-// significant is n as digits without zeros at either end, times a power of ten.
-func (n number) significant() (digits string, exponent int) {
-	exponent = n.exponent - len(n.places)
-	digits = strings.TrimLeft(n.whole+n.places, "0")
-	short := strings.TrimRight(digits, "0")
-	return short, exponent + len(digits) - len(short)
+// significant is n without the zeros at either end; its exponent is that of its last digit.
+func (n number) significant() number {
+	whole, places := strings.TrimLeft(n.whole, "0"), strings.TrimRight(n.places, "0")
+	exponent := n.exponent - len(places)
+	if whole == "" {
+		places = strings.TrimLeft(places, "0")
+	}
+	if places == "" {
+		short := strings.TrimRight(whole, "0")
+		whole, exponent = short, exponent+len(whole)-len(short)
+	}
+	return number{whole, places, exponent}
+}
+
+// digits is all digits as one number; there are 16 of them at most.
+func (n number) digits() (value uint64) {
+	for _, part := range [...]string{n.whole, n.places} {
+		for _, d := range []byte(part) {
+			value = value*10 + uint64(d-'0')
+		}
+	}
+	return value
 }
 
 func inRange(l Length) (Length, error) {

@@ -10,8 +10,8 @@ func (l Length) MM() string { return decimal(l, 6) }
 
 // Inches is l in inches, rounded to 6 places: a nanometre is 5/127 of a millionth of an inch, so there are no ties.
 func (l Length) Inches() string {
-	millionths, rest := l/127*5, l%127*5
-	return decimal(millionths+(rest+63*sign(rest))/127, 6)
+	rest := (l%127*5).RoundTo(127, Nearest) / 127
+	return decimal(l/127*5+rest, 6)
 }
 
 // Decimal is l in the unit, exactly, if it has a finite decimal there with at most 9 places. In millimetres it needs at
@@ -21,7 +21,10 @@ func (l Length) Decimal(u Unit) (string, bool) {
 	case CM:
 		return decimal(l, 7), true
 	case IN:
-		return decimal(l/127*5, 6), l%127 == 0
+		if l%127 != 0 {
+			return "", false
+		}
+		return decimal(l/127*5, 6), true
 	default:
 		return l.MM(), true
 	}
@@ -50,14 +53,4 @@ func decimal(n Length, places int) string {
 		return "-" + text
 	}
 	return text
-}
-
-func sign(l Length) Length {
-	switch {
-	case l < 0:
-		return -1
-	case l > 0:
-		return 1
-	}
-	return 0
 }

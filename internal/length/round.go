@@ -1,6 +1,9 @@
 package length
 
-import "math/bits"
+import (
+	"math/big"
+	"math/bits"
+)
 
 // Direction is the way an output is rounded. What must not be overstated goes down, what must not be understated goes
 // up, and what is only reported goes to the nearest.
@@ -26,10 +29,27 @@ func (e Exact) Round(d Direction) Length {
 	}
 }
 
+// Floor is the largest whole nanometre that is not above e. A value beyond int64, which no sum of lengths within Max
+// reaches, stops at its end; so it does in Ceil and Nearest.
+func (e Exact) Floor() Length {
+	if e.wide == nil {
+		return e.whole
+	}
+	whole := new(big.Int).Div(e.wide.Num(), e.wide.Denom()) // Div goes down, as denominators are positive
+	switch {
+	case whole.IsInt64():
+		return Length(whole.Int64())
+	case whole.Sign() < 0:
+		return minWhole
+	default:
+		return maxWhole
+	}
+}
+
 // Ceil is the smallest whole nanometre that is not below e.
 func (e Exact) Ceil() Length {
 	f := e.Floor()
-	if e.isWhole() || f == maxWhole {
+	if f == maxWhole || e.CmpLength(f) <= 0 {
 		return f
 	}
 	return f + 1
@@ -38,16 +58,15 @@ func (e Exact) Ceil() Length {
 // Nearest is the whole nanometre nearest to e; of two equally near ones, the even one.
 func (e Exact) Nearest() Length {
 	f := e.Floor()
-	switch half := e.Minus(f).cmpHalf(); {
-	case half > 0, half == 0 && f&1 == 1:
+	half := e.Minus(f).cmpHalf()
+	if half > 0 || half == 0 && f&1 != 0 {
 		return e.Ceil()
-	default:
-		return f
 	}
+	return f
 }
 
 // RoundTo is l as a whole number of steps; a tie goes to the even number of them. A step that is not positive leaves l
-// as it is.
+// as it is. Both are to be within ±Max.
 func (l Length) RoundTo(step Length, d Direction) Length {
 	if step <= 0 {
 		return l

@@ -48,8 +48,10 @@ func (s *scanner) decimal(mostWhole, mostPlaces int) (n number, ok bool) {
 	return n, true
 }
 
-// exponent takes the power of ten of a JSON number, if it has one. One too large to matter is cut off, which leaves the
-// number as far out of range, or as fine, as it was.
+// mostExponent is beyond any power of ten that matters: no text is that long that its digits could make up for it.
+const mostExponent = 100_000_000
+
+// exponent takes the power of ten of a JSON number, if it has one; it is cut off at mostExponent.
 func (s *scanner) exponent(n *number) bool {
 	if !s.eat("e", "E") {
 		return true
@@ -60,10 +62,13 @@ func (s *scanner) exponent(n *number) bool {
 	}
 	taken := s.digits(len(s.rest))
 	for _, d := range []byte(taken) {
-		n.exponent = min(n.exponent*10+int(d-'0'), 1<<40)
+		n.exponent = min(n.exponent*10+int(d-'0'), mostExponent)
 	}
 	if negative {
 		n.exponent = -n.exponent
 	}
 	return taken != ""
 }
+
+func (s *scanner) space() bool  { return s.eat(" ", noBreak, narrowNoBreak) }
+func (s *scanner) hyphen() bool { return s.eat("-", hyphen, noBreakHyphen) }
