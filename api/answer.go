@@ -93,6 +93,7 @@ type Caution struct {
 type Assumption struct {
 	Code     string `json:"code"`
 	Value    string `json:"value"`
+	Says     string `json:"says" doc:"What was assumed, in words."`
 	Source   string `json:"source" doc:"memory, common_practice, or the document."`
 	Override string `json:"override" doc:"The member of the request that replaces it."`
 }
