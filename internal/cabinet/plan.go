@@ -28,6 +28,7 @@ type Placed struct {
 	Height      length.Length // of the carcass
 	Underside   length.Length // above the datum; of a standing cabinet: the carcass on its legs
 	Top         length.Length // above the datum
+	OwnLevel    bool          // its top or underside was given: row_shift does not move it
 	Door        *Door
 	Corner      *Corner
 	Upright     bool // a tall carcass that is put together standing

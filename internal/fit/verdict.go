@@ -41,10 +41,11 @@ type Limit struct {
 	Axis     Axis
 	Wall     int // the wall that At runs along
 	At       length.Length
+	From, To length.Length // the stretch of that wall over which it is an obstacle
 	Margin   length.Exact
 	Verdict  Verdict
-	Overhead *survey.Overhead // the obstacle, where it is one
-	Terms    []level.Term     // what the margin's readings weigh; vertical limits only
+	Overhead *survey.Overhead    // the obstacle, where it is one
+	terms    func() []level.Term // what the margin's readings weigh; vertical limits only
 }
 
 // Cure is the cheapest thing that helps.

@@ -1,0 +1,148 @@
+package fit
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+	"railhead/internal/level"
+	"railhead/internal/survey"
+)
+
+// stage is what is above the cabinets at one stage of the work, and how an
+// overlap with an overhead is judged then.
+type stage struct {
+	k     *kitchen.Kitchen
+	sky   kitchen.Sky
+	judge func(*survey.Overhead) Verdict // of an overlap
+}
+
+// obstacle is one thing above a cabinet over one span, as a profile in its
+// wall's own coordinates.
+type obstacle struct {
+	by       string
+	wall     int
+	from, to length.Length
+	profile  level.Profile
+	cut      *length.Exact // hung stretches that were cut
+	overhead *survey.Overhead
+	assumed  bool // nobody has seen it
+}
+
+// asFound is the room before anything is done: what may be cut needs a trim.
+func asFound(k *kitchen.Kitchen) stage {
+	return stage{k, k.Found(), func(o *survey.Overhead) Verdict {
+		if o.MayCut == survey.CutNo {
+			return Blocked
+		}
+		return NeedsTrim
+	}}
+}
+
+// over lists what is above a cabinet: on each wall it touches the ceiling first,
+// then the overheads in the request's order.
+func (s stage) over(c *cabinet.Placed) []obstacle {
+	var out []obstacle
+	for _, p := range c.Patches(s.k.Room) {
+		if p.Native || p.Near <= 0 {
+			out = append(out, s.ceiling(p)...)
+		}
+		out = append(out, s.hung(p)...)
+	}
+	return out
+}
+
+// hung lists the stretches of overheads whose floor area meets a patch's.
+func (s stage) hung(p cabinet.Patch) []obstacle {
+	var out []obstacle
+	for _, h := range s.sky.Hung {
+		o := h.Overhead
+		if !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()}) {
+			continue
+		}
+		out = append(out, obstacle{
+			by: o.Pointer, wall: o.Wall, from: max(p.From, h.From), to: min(p.To, h.To),
+			profile: o.Underside, cut: h.Cut, overhead: o,
+		})
+	}
+	return out
+}
+
+// ceiling lists the ceiling over a patch: as surveyed, but where an overhead is
+// gone and the ceiling behind it was seen, at the level seen there.
+func (s stage) ceiling(p cabinet.Patch) []obstacle {
+	wall := &s.k.Room.Walls[p.Wall]
+	out := []obstacle{}
+	rest := []survey.Span{{From: p.From, To: p.To}}
+	assumed := false
+	for _, g := range s.sky.Gone {
+		o := g.Overhead
+		if !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: g.From, To: g.To, Near: o.Out, Far: o.Face()}) {
+			continue
+		}
+		if o.Behind.CeilingLevel == nil {
+			assumed = assumed || o.Behind.Ceiling != survey.Yes
+			continue
+		}
+		rest = without(rest, g.From, g.To)
+		out = append(out, obstacle{
+			by: o.Pointer + "/behind/ceiling_level", wall: p.Wall, from: max(p.From, g.From), to: min(p.To, g.To),
+			profile: level.Level(*o.Behind.CeilingLevel),
+		})
+	}
+	for _, r := range rest {
+		out = append(out, obstacle{
+			by: wall.Pointer + "/ceiling", wall: p.Wall, from: r.From, to: r.To,
+			profile: wall.Ceiling, assumed: assumed,
+		})
+	}
+	return out
+}
+
+// without takes from..to out of spans.
+func without(spans []survey.Span, from, to length.Length) []survey.Span {
+	var out []survey.Span
+	for _, s := range spans {
+		if left := (survey.Span{From: s.From, To: min(s.To, from)}); left.From < left.To {
+			out = append(out, left)
+		}
+		if right := (survey.Span{From: max(s.From, to), To: s.To}); right.From < right.To {
+			out = append(out, right)
+		}
+	}
+	return out
+}
+
+// limit is the obstacle's clearance over a top, and its verdict.
+func (s stage) limit(o obstacle, top length.Length) Limit {
+	low := o.profile.Lowest(o.from, o.to)
+	value := low.Value
+	if o.cut != nil {
+		value = length.Larger(value, *o.cut)
+	}
+	margin := s.k.Above(o.wall, value).Minus(top)
+	return Limit{
+		By: o.by, Axis: Up, Wall: o.wall, At: low.At, From: o.from, To: o.to, Margin: margin,
+		Verdict: s.verdict(o, margin), Overhead: o.overhead,
+		terms: func() []level.Term { return s.terms(o, low) },
+	}
+}
+
+// verdict is what a clearance means: at least the fit gap fits, less is snug,
+// and an overlap depends on what is overlapped.
+func (s stage) verdict(o obstacle, margin length.Exact) Verdict {
+	switch {
+	case margin.CmpLength(s.k.System.FitGap) >= 0:
+		return Fits
+	case margin.Sign() >= 0:
+		return Snug
+	case o.overhead != nil:
+		return s.judge(o.overhead)
+	default:
+		return Blocked
+	}
+}
+
+// terms are the readings that an obstacle's clearance at one spot rests on.
+func (s stage) terms(o obstacle, at level.Spot) []level.Term {
+	return s.k.HeightAbove(o.wall, o.profile.HeightAt(at.At, at.Side)).Terms
+}

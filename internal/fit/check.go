@@ -1,0 +1,55 @@
+package fit
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/finding"
+	"railhead/internal/kitchen"
+	"railhead/internal/level"
+)
+
+// Check holds every planned cabinet against the room as found.
+func Check(k *kitchen.Kitchen) []Result {
+	out := make([]Result, len(k.Plan.Cabinets))
+	for i := range k.Plan.Cabinets {
+		out[i] = asFound(k).check(&k.Plan.Cabinets[i])
+	}
+	cure(k, out)
+	return out
+}
+
+func (s stage) check(c *cabinet.Placed) Result {
+	limits := s.limits(c)
+	beside, findings := sideways(s.k, c)
+	limits = append(limits, beside...)
+	tight := tightest(limits)
+	doubt := level.DoubtOf(tight.terms(), s.k.Room.Readings)
+	verdicts := s.doubt(c, limits)
+	rule := ruling(limits)
+	r := Result{
+		Cabinet: c, Verdict: rule.Verdict, Limit: rule, Limits: limits,
+		Margin: tight.Margin, Doubt: doubt.Expanded, Reading: doubt.Largest,
+		Worst: verdicts.worst, Again: verdicts.worst != verdicts.best || verdicts.worst != rule.Verdict,
+		Hanging: hanging(s.k, c, s.sky),
+	}
+	standing, standingFindings := standing(s.k, c)
+	r.Standing = standing
+	r.Findings = join(findings, doors(s.k, c, s.sky), standingFindings, legs(s.k, c))
+	return r
+}
+
+func join(lists ...[]finding.Finding) []finding.Finding {
+	var out []finding.Finding
+	for _, l := range lists {
+		out = append(out, l...)
+	}
+	return out
+}
+
+// limits are the clearances of everything above a cabinet.
+func (s stage) limits(c *cabinet.Placed) []Limit {
+	var out []Limit
+	for _, o := range s.over(c) {
+		out = append(out, s.limit(o, c.Top))
+	}
+	return out
+}

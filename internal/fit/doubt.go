@@ -1,0 +1,103 @@
+package fit
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/length"
+	"railhead/internal/level"
+	"railhead/internal/survey"
+)
+
+// doubted is the range of verdicts within the readings' doubt.
+type doubted struct{ best, worst Verdict }
+
+// doubt is the range of a cabinet's verdict when every clearance moves within
+// ± U, and the edges of overheads within the sideways tolerance.
+//
+// The verdict at margin − U and at margin + U bound the verdicts between them,
+// since a larger clearance is never worse.
+func (s stage) doubt(c *cabinet.Placed, limits []Limit) doubted {
+	out := doubted{Fits, Fits}
+	for _, o := range s.over(c) {
+		d := s.doubtOf(o, c.Top)
+		if o.overhead != nil && s.edgeWithin(o.overhead, c) {
+			d.best = Fits
+		}
+		out = out.and(d)
+	}
+	for _, o := range s.grazing(c) {
+		out.worst = max(out.worst, s.doubtOf(o, c.Top).worst)
+	}
+	for _, l := range limits {
+		if l.Axis != Up {
+			out = out.and(doubted{l.Verdict, l.Verdict})
+		}
+	}
+	return out
+}
+
+func (d doubted) and(o doubted) doubted { return doubted{max(d.best, o.best), max(d.worst, o.worst)} }
+
+// doubtOf is one obstacle's range, over every place where it can be lowest.
+func (s stage) doubtOf(o obstacle, top length.Length) doubted {
+	room := s.k.Room
+	var low, high *length.Exact
+	for _, spot := range o.profile.Spots(o.from, o.to) {
+		margin := s.k.Above(o.wall, spot.Value).Minus(top)
+		u := length.Length(0)
+		if margin.CmpLength(s.k.System.FitGap+beyondDoubt(room)) < 0 {
+			u = level.DoubtOf(s.terms(o, spot), room.Readings).Expanded
+		}
+		low, high = lower(low, margin.Minus(u)), lower(high, margin.Plus(u))
+	}
+	return doubted{best: s.verdict(o, *high), worst: s.verdict(o, *low)}
+}
+
+func lower(a *length.Exact, b length.Exact) *length.Exact {
+	if a == nil || b.Less(*a) {
+		return &b
+	}
+	return a
+}
+
+// beyondDoubt is more than any U can be: a clearance is made of two heights,
+// each with weights that add up to at most 4 (a reading, the floor it was taped
+// from, that floor's laser line, the survey's zero), and 2/√3 · 8 < 10.
+func beyondDoubt(room *survey.Room) length.Length {
+	var widest length.Length
+	for _, r := range room.Readings {
+		widest = max(widest, r.HalfWidth)
+	}
+	return 10 * widest
+}
+
+// edgeWithin reports whether an overhead overlaps a cabinet's span by no more
+// than the sideways tolerance, so that it may not be above it at all.
+func (s stage) edgeWithin(o *survey.Overhead, c *cabinet.Placed) bool {
+	tol := s.k.Room.Tolerance
+	for _, p := range c.Native(s.k.Room) {
+		if p.Wall == o.Wall && min(p.To, o.To)-max(p.From, o.From) > tol {
+			return false
+		}
+		if p.Wall != o.Wall {
+			return false
+		}
+	}
+	return true
+}
+
+// grazing lists the overheads that clear a cabinet's span by less than the
+// sideways tolerance, with the span they would then be above.
+func (s stage) grazing(c *cabinet.Placed) []obstacle {
+	tol := s.k.Room.Tolerance
+	var out []obstacle
+	for _, p := range c.Native(s.k.Room) {
+		wide := p
+		wide.From, wide.To = p.From-tol, p.To+tol
+		for _, o := range s.hung(wide) {
+			if o.from >= p.To || o.to <= p.From {
+				out = append(out, o)
+			}
+		}
+	}
+	return out
+}
