@@ -16,7 +16,7 @@ type Error struct {
 func (e *Error) Error() string { return e.Code + ": " + e.Detail }
 
 func errSyntax() error {
-	return &Error{CodeSyntax, `a length is a number and its unit (mm, cm, m, in, ft, ", ') or feet and inches, such as 803.3 mm, 31 5/8 in or 2' 7 5/8"`}
+	return &Error{CodeSyntax, `a length says its unit (mm, cm, m, in, ft), such as 803.3 mm, 31 5/8 in or 2' 7 5/8"`}
 }
 
 func errNumber() error {
@@ -24,7 +24,7 @@ func errNumber() error {
 }
 
 func errTooFine() error {
-	return &Error{CodeTooFine, "a length is a whole number of nanometres: six places of a millimetre, 1/64 in or a decimal of an inch that comes out even"}
+	return &Error{CodeTooFine, "a length is a whole number of nanometres, such as 0.000001 mm or 1/64 in; not 1/3 in"}
 }
 
 func errOutOfRange() error { return &Error{CodeOutOfRange, "a length is at most 100 m either way"} }

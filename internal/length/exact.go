@@ -11,7 +11,7 @@ import (
 //
 // The form is a whole number and a proper fraction in lowest terms, whole + num/den with 0 <= num < den, all in machine
 // words; den is 0 when there is no fraction. Only where a word is too short (several readings with unrelated stations
-// added up) does wide hold the value instead, and the other fields are 0.
+// added up) does wide hold the value instead, and the other fields are 0. Compare with Equal, not with ==.
 type Exact struct {
 	whole    Length
 	num, den uint64

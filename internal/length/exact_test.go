@@ -105,7 +105,8 @@ func TestExactIsAValue(t *testing.T) {
 func TestSumsThatNeedMoreThanAWord(t *testing.T) {
 	// Denominators that share nothing: the two largest primes below 2^32 and below 2^64 (from memory; that they share no
 	// factor is checked by the form).
-	a, b := FromRat(rat(1, 4294967291)), FromRat(new(big.Rat).SetFrac(big.NewInt(1), new(big.Int).SetUint64(18446744073709551557)))
+	a := FromRat(rat(1, 4294967291))
+	b := FromRat(new(big.Rat).SetFrac(big.NewInt(1), new(big.Int).SetUint64(18446744073709551557)))
 	sum := a.Add(b)
 	checkForm(t, sum)
 	if sum.wide == nil {

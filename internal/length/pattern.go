@@ -33,9 +33,12 @@ const (
 
 const (
 	patMetric     = patWhole + patPlaces + patSpace + `?(?:mm|cm|m)`
-	patImperial   = `(?:` + patWhole + patPlaces + `|(?:` + patWhole + patJoin + `)?` + patFraction + `|` + patWhole + patVulgar + `)` + patSpace + `?(?:` + patInch + `|` + patFoot + `)`
+	patImperial   = `(?:` + patWhole + patTail + `|` + patFraction + `)` + patSpace + `?(?:` + patInch + `|` + patFoot + `)`
 	patFeetInches = patWhole + patSpace + `?` + patFoot + patSpace + `?(?:` + patHyphen + patSpace + `?)?` +
-		`(?:` + patUnder12 + patPlaces + `|(?:` + patUnder12 + patJoin + `)?` + patFraction + `|` + patUnder12 + patVulgar + `)` + patSpace + `?` + patInch
+		`(?:` + patUnder12 + patTail + `|` + patFraction + `)` + patSpace + `?` + patInch
+
+	// what may follow a whole number: places, a fraction joined on, a fraction character
+	patTail = `(?:` + patPlaces + `|` + patJoin + patFraction + `|` + patVulgar + `)`
 
 	patWhole    = `(?:0|[1-9][0-9]{0,8})`
 	patUnder12  = `(?:1[01]|[0-9])`
