@@ -8,7 +8,7 @@ import (
 // Decide says what to do with each overhead group of a kitchen: found are its
 // cabinets in the room as found, rows the system's rows against the room, and
 // lower is lowering the rows (nil where that helps nothing).
-func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *Lower) Decisions {
+func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.Lower) Decisions {
 	return Decisions{Lower: lower}
 }
 

@@ -3,14 +3,15 @@ package decide
 import (
 	"railhead/internal/cabinet"
 	"railhead/internal/finding"
+	"railhead/internal/fit"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 )
 
 // Decisions is what to do with each overhead, and why.
 type Decisions struct {
-	Advice    []Advised // in order of [kitchen.Kitchen.Groups]
-	Lower     *Lower    // lowering every row on its legs; nil when that helps nothing
+	Advice    []Advised  // in order of [kitchen.Kitchen.Groups]
+	Lower     *fit.Lower // lowering every row on its legs; nil when that helps nothing
 	Overheads []Overhead
 	Questions []finding.Question
 }
@@ -19,7 +20,8 @@ type Decisions struct {
 type Advised struct {
 	Group  string
 	Option kitchen.Option
-	Gated  bool // somebody has to answer or clear something first; until then it stays
+	Gated  bool           // somebody has to answer or clear something first; until then it stays
+	Once   kitchen.Option // where gated: what would be advised once its gates are open
 }
 
 // Overhead is one overhead group with every way to treat it.
@@ -33,7 +35,7 @@ type Overhead struct {
 // Option is one way to treat an overhead group.
 type Option struct {
 	Option   kitchen.Option
-	Possible bool // nothing stands against it but gates that can be opened
+	Possible bool // no gate forbids it
 	Gates    []Gate
 	Swaps    []Swap
 }
@@ -43,7 +45,9 @@ type Gate struct {
 	Code    string
 	Pointer string
 	Params  []finding.Param
-	Forbids bool // no answer opens it; only the licensed trade could, or nothing at all
+	// Forbids: no answer opens it. Licensed: work by the licensed trade does; a
+	// gate that forbids without it stays shut whatever anyone does.
+	Forbids, Licensed bool
 }
 
 // Swap exchanges a cabinet of the plan for another height.
