@@ -1,3 +1,57 @@
 package rules
 
-var railRules = []Rule{}
+const (
+	practice = "common practice, no source"
+	ownRule  = "this service's own definition"
+)
+
+var railRules = []Rule{
+	{Code: "rail.cabinet.without", Status: Own, Source: ownRule,
+		Says: "No rail can run behind this cabinet: something on the wall is in the way over its whole width."},
+	{Code: "rail.cabinet.part_without", Status: Own, Source: ownRule,
+		Says: "The rail runs behind {have} of this cabinet's {need}: check that both hangers find rail."},
+	{Code: "rail.piece.short", Status: CommonPractice, Source: practice,
+		Says: "The rail from {from} to {to} is only {have} long; under {need} it holds no two screws and a hanger."},
+	{Code: "rail.fixture.behind", Status: CommonPractice, Source: practice,
+		Says: "A {kind} at {at} sits in the wall just where the rail runs: it has to move, or the rail has to stop beside it."},
+	{Code: "rail.backing.none", Status: CommonPractice, Source: practice,
+		Says: "There is only board behind {screws} of the rail's screws; board alone carries no cabinet."},
+	{Code: "rail.backing.unknown", Status: CommonPractice, Source: practice,
+		Says: "Nobody has said what {screws} of the rail's screws will go into; they are only spaced out evenly."},
+	{Code: "rail.blocking.needed", Status: CommonPractice, Source: practice,
+		Says: "{screws} of the rail's screws meet no stud: put blocking behind the board there first."},
+	{Code: "rail.wall.unfinished", Status: CommonPractice, Source: practice,
+		Says: "The rail comes where this overhead hides unfinished wall: board goes up first, so that the rail lies flat."},
+	{Code: "rail.wall.unseen", Status: CommonPractice, Source: practice,
+		Says: "The rail comes where this overhead hides the wall, and nobody has seen whether it is finished: allow for new board."},
+	{Code: "rail.corner.butts", Status: CommonPractice, Source: practice,
+		Says: "In the corner this rail stops against the face of the rail on wall {wall}: cut it shorter by that one's thickness."},
+	{Code: "rail.profile.not_stated", Status: Own, Source: ownRule,
+		Says: "The system does not state the rail's height; what is in its way is tested along its lower edge only."},
+	{Code: "rail.end_inset.not_stated", Status: CommonPractice, Source: practice,
+		Says: "The system does not state how near to a rail's end the first screw must be; {have} is used."},
+	{Code: "rail.longest_span.not_stated", Status: CommonPractice, Source: practice,
+		Says: "The system does not state how far apart the rail's screws may be; {have} is used: one to each stud at 24 in."},
+	{Code: "rail.longest_span.too_short", Status: CommonPractice, Source: practice,
+		Says: "Screws as close as the system states would split a stud; {have} is used."},
+	{Code: "rail.stock.too_short", Status: CommonPractice, Source: practice,
+		Says: "The longest rail on sale, {have}, is too short to hold a cabinet; the runs are not divided."},
+	{Code: "rail.stock.not_stated", Status: Own, Source: ownRule,
+		Says: "The system does not state the lengths that rail is sold in, so there is no cutting list."},
+	{Code: "rail.stock.cannot_cut", Status: Own, Source: ownRule,
+		Says: "These pieces cannot be cut from the lengths that rail is sold in."},
+	{Code: "rail.remedy.blocking", Status: CommonPractice, Source: practice,
+		Says: "Fix timber between or beside the studs behind the board."},
+	{Code: "rail.remedy.backing_board", Status: CommonPractice, Source: practice,
+		Says: "Fix a structural board to the studs along the whole rail, and the rail to that."},
+	{Code: "rail.remedy.new_board", Status: CommonPractice, Source: practice,
+		Says: "Close the wall with new board, flush with the old, before the rail goes on."},
+	{Code: "rail.remedy.move_fixture", Status: CommonPractice, Source: practice,
+		Says: "Have it moved out of the rail's height."},
+	{Code: "ask.wall.backing", Status: Own, Source: ownRule,
+		Says: "What is behind this wall's finish: timber studs, steel studs, masonry or only board?"},
+	{Code: "ask.wall.studs", Status: Own, Source: ownRule,
+		Says: "Where are this wall's studs?"},
+	{Code: "ask.overhead.wall_behind", Status: Own, Source: ownRule,
+		Says: "Is the wall behind this overhead finished?"},
+}
