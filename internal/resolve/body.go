@@ -1,0 +1,93 @@
+package resolve
+
+import (
+	"railhead/api"
+	"railhead/internal/cabinet"
+	"railhead/internal/finding"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// body is one request being resolved, and what has come of it so far.
+type body struct {
+	req    *api.Request
+	units  length.Unit // of the numbers that are being read
+	ids    ids
+	frame  frame
+	walls  []wall
+	room   *survey.Room
+	system *cabinet.System // nil where it is not usable
+	plan   *cabinet.Plan
+	given  kitchen.Given
+	moved  changes
+	cases  kitchen.Kitchen
+	out    Case
+	faults []Fault
+	once   map[string]bool // assumptions made and questions asked
+}
+
+func newBody(req *api.Request) *body {
+	if req == nil {
+		req = &api.Request{}
+	}
+	return &body{
+		req:   req,
+		room:  &survey.Room{},
+		plan:  &cabinet.Plan{},
+		given: kitchen.Given{},
+		once:  map[string]bool{},
+	}
+}
+
+// fault refuses the request for one more reason.
+func (b *body) fault(code, pointer string, params ...finding.Param) {
+	b.faults = append(b.faults, Fault{code, pointer, params})
+}
+
+// note, caution report something odd.
+func (b *body) note(code, pointer string, params ...finding.Param) {
+	b.found(finding.AsNote, code, pointer, params)
+}
+
+func (b *body) caution(code, pointer string, params ...finding.Param) {
+	b.found(finding.AsCaution, code, pointer, params)
+}
+
+func (b *body) found(s finding.Severity, code, pointer string, params []finding.Param) {
+	b.out.Findings = append(b.out.Findings, finding.Finding{Code: code, Severity: s, Pointer: pointer, Params: params})
+}
+
+// ask asks a question once a member.
+func (b *body) ask(code, pointer string, params ...finding.Param) {
+	if b.first(code + pointer) {
+		b.out.Questions = append(b.out.Questions, finding.Question{Code: code, Pointer: pointer, Params: params})
+	}
+}
+
+// assume names a default that nobody gave, once; override is the first member that would replace it.
+func (b *body) assume(code string, value length.Length, override string) {
+	if b.first(code) {
+		b.out.Assumptions = append(b.out.Assumptions, finding.Assumption{
+			Code: code, Value: size("value", value), Override: override,
+		})
+	}
+}
+
+func (b *body) first(key string) bool {
+	seen := b.once[key]
+	b.once[key] = true
+	return !seen
+}
+
+// size is a parameter that is a plain length.
+func size(name string, l length.Length) finding.Param {
+	return finding.Size(name, finding.Near(l.Exact()))
+}
+
+func (b *body) finished() *Case {
+	b.cases.Room, b.cases.System, b.cases.Plan = b.room, b.system, b.plan
+	b.cases.Datums = kitchen.Datums(b.room, b.plan, b.given)
+	b.out.Kitchen = &b.cases
+	return &b.out
+}

@@ -1,0 +1,141 @@
+package resolve
+
+import (
+	"railhead/api"
+	"railhead/internal/finding"
+)
+
+// ids are the names of the request that others refer to.
+type ids struct {
+	walls     map[string]int
+	lasers    map[string]int
+	overheads map[string]*api.Overhead
+	groups    map[string]bool // part_of where given, else the overhead's id
+}
+
+// names gathers the ids of the body and refuses those that are not unique among their kind.
+func (b *body) names() {
+	b.ids = ids{map[string]int{}, map[string]int{}, map[string]*api.Overhead{}, map[string]bool{}}
+	lasers, walls := register{b, "laser", nil}, register{b, "wall", nil}
+	for i, l := range b.req.Survey.Lasers {
+		if lasers.add(l.ID, item("/survey", "lasers", i)) {
+			b.ids.lasers[l.ID] = i
+		}
+	}
+	for i, w := range b.req.Survey.Walls {
+		if walls.add(w.ID, item("/survey", "walls", i)) {
+			b.ids.walls[w.ID] = i
+		}
+	}
+	b.namesOnWalls()
+	b.namesInPlan()
+}
+
+func (b *body) namesOnWalls() {
+	openings, points := register{b, "opening", nil}, register{b, "point", nil}
+	overheads, services := register{b, "overhead", nil}, register{b, "service", nil}
+	for i := range b.req.Survey.Walls {
+		w, pointer := &b.req.Survey.Walls[i], item("/survey", "walls", i)
+		for j, o := range w.Openings {
+			openings.add(o.ID, item(pointer, "openings", j))
+		}
+		for j, p := range w.Points {
+			points.add(p.ID, item(pointer, "points", j))
+		}
+		for j := range w.Overheads {
+			o, at := &w.Overheads[j], item(pointer, "overheads", j)
+			if overheads.add(o.ID, at) {
+				b.ids.overheads[o.ID] = o
+			}
+			b.ids.groups[groupOf(o)] = true
+			if o.Inside == nil {
+				continue
+			}
+			for k, s := range o.Inside.Services {
+				services.addOptional(s.ID, item(at+"/inside", "services", k))
+			}
+		}
+	}
+	b.partsOf()
+}
+
+// partsOf refuses a part_of that is the id of an overhead which belongs elsewhere.
+func (b *body) partsOf() {
+	for i := range b.req.Survey.Walls {
+		for j := range b.req.Survey.Walls[i].Overheads {
+			o := &b.req.Survey.Walls[i].Overheads[j]
+			other := b.ids.overheads[o.PartOf]
+			if o.PartOf != "" && other != nil && groupOf(other) != o.PartOf {
+				b.fault("survey.overhead.part_of_taken", item(item("/survey", "walls", i), "overheads", j)+"/part_of")
+			}
+		}
+	}
+}
+
+func (b *body) namesInPlan() {
+	cabinets, fillers, old := register{b, "cabinet", nil}, register{b, "filler", nil}, register{b, "old_cabinet", nil}
+	for i, c := range b.req.Plan.Cabinets {
+		cabinets.add(c.ID, item("/plan", "cabinets", i))
+	}
+	for i, f := range b.req.Plan.Fillers {
+		fillers.addOptional(f.ID, item("/plan", "fillers", i))
+	}
+	for i, o := range b.req.Plan.OldCabinets {
+		old.add(o.ID, item("/plan", "old_cabinets", i))
+	}
+}
+
+func groupOf(o *api.Overhead) string {
+	if o.PartOf != "" {
+		return o.PartOf
+	}
+	return o.ID
+}
+
+// register keeps the ids of one kind.
+type register struct {
+	b     *body
+	kind  string
+	taken map[string]bool
+}
+
+func (r *register) add(id, pointer string) bool {
+	if id == "" {
+		r.b.fault("request.member.missing", pointer+"/id")
+		return false
+	}
+	return r.addOptional(id, pointer)
+}
+
+func (r *register) addOptional(id, pointer string) bool {
+	if id == "" {
+		return false
+	}
+	if r.taken == nil {
+		r.taken = map[string]bool{}
+	}
+	if r.taken[id] {
+		r.b.fault("id.duplicate", pointer+"/id", finding.Word("kind", r.kind))
+		return false
+	}
+	r.taken[id] = true
+	return true
+}
+
+// refer finds what a reference names, or refuses it.
+func refer[T any](b *body, names map[string]T, kind, name, pointer string) (T, bool) {
+	found, ok := names[name]
+	if !ok {
+		b.fault(missingOr(name, "ref.unknown"), pointer, finding.Word("kind", kind))
+	}
+	return found, ok
+}
+
+// onWall finds the wall that a member names.
+func (b *body) onWall(name, pointer string) (*wall, bool) {
+	i, ok := refer(b, b.ids.walls, "wall", name, pointer)
+	if !ok {
+		return nil, false
+	}
+	return &b.walls[i], true
+}

@@ -1,0 +1,5 @@
+package resolve
+
+// oddities mentions what is possible but unusual.
+func (b *body) oddities() {
+}

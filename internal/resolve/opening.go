@@ -1,0 +1,56 @@
+package resolve
+
+import (
+	"railhead/internal/finding"
+	"railhead/internal/level"
+	"railhead/internal/survey"
+)
+
+// readOpening reads a window, door, passage or hatch. Levels taped from the floor were taped in its middle.
+func (b *body) readOpening(w *wall, i int) {
+	in, pointer := &w.in.Openings[i], item(w.Pointer, "openings", i)
+	o := survey.Opening{
+		ID: in.ID, Pointer: pointer, ToFloor: !in.Sill.Given(),
+		Kind:   oneOf[survey.OpeningKind](b, in.Kind, pointer+"/kind", "window", "door", "passage", "hatch"),
+		Casing: b.lengthOr(in.Casing, pointer+"/casing", notNegative, 0),
+	}
+	s, ok := b.span(in.From, in.To, pointer)
+	if ok && w.lengthOK {
+		b.within(s, 0, w.Length, "survey.opening.off_wall", pointer)
+	}
+	o.From, o.To = s.From, s.To
+	floor := noFloor
+	if ok {
+		floor = w.floorNear(s.From, s.To)
+	}
+	head, headOK := b.level(&in.Head, pointer+"/head", w, floor)
+	sill, sillOK := level.Height{}, false
+	if o.ToFloor {
+		sill, sillOK = floor()
+	} else {
+		sill, sillOK = b.level(&in.Sill, pointer+"/sill", w, floor)
+	}
+	o.Sill, o.Head = sill, head
+	if ok && headOK && sillOK {
+		b.possibleOpening(&o, w)
+	}
+	w.Openings = append(w.Openings, o)
+}
+
+// possibleOpening refuses an opening that ends under its sill, under the floor or above the ceiling.
+func (b *body) possibleOpening(o *survey.Opening, w *wall) {
+	if gap := o.Head.Value.Sub(o.Sill.Value); gap.Sign() <= 0 {
+		b.fault("survey.opening.head_under_sill", o.Pointer+"/head", finding.Size("gap", finding.Down(gap)))
+	}
+	if w.floorOK && !o.ToFloor {
+		if low := w.FoundFloor.Lowest(o.From, o.To); o.Sill.Value.Less(low.Value) {
+			b.fault("survey.opening.sill_under_floor", o.Pointer+"/sill", size("at", low.At))
+		}
+	}
+	if w.ceilingOK {
+		if low := w.Ceiling.Lowest(o.From, o.To); low.Value.Less(o.Head.Value) {
+			b.fault("survey.opening.head_above_ceiling", o.Pointer+"/head", size("at", low.At),
+				finding.Size("over", finding.Up(o.Head.Value.Sub(low.Value))))
+		}
+	}
+}

@@ -1,0 +1,103 @@
+package resolve
+
+import (
+	"cmp"
+
+	"railhead/api"
+	"railhead/internal/level"
+	"railhead/internal/survey"
+)
+
+// overhead is an overhead being resolved, and which of its members turned out usable.
+type overhead struct {
+	*survey.Overhead
+	in      *api.Overhead
+	spanOK  bool
+	underOK bool
+}
+
+func (b *body) readOverhead(w *wall, i int) {
+	o := overhead{Overhead: &w.Overheads[i], in: &w.in.Overheads[i]}
+	b.readIdentity(&o, w, i)
+	b.readPlace(&o, w)
+	b.readUnderside(&o, w)
+	b.readMayCut(&o)
+	b.readMake(&o)
+	b.readEnds(&o, w)
+	b.readBehind(&o, w)
+	b.readInside(&o, w)
+	b.readDuct(&o)
+}
+
+func (b *body) readIdentity(o *overhead, w *wall, i int) {
+	in, pointer := o.in, item(w.Pointer, "overheads", i)
+	*o.Overhead = survey.Overhead{
+		ID: in.ID, Pointer: pointer, Wall: w.Index, Index: i, Group: groupOf(in),
+		Kind:      oneOf[survey.OverheadKind](b, in.Kind, pointer+"/kind", "soffit", "closed_gap", "lowered_ceiling", "beam", "duct_box"),
+		Structure: oneOf[survey.Structure](b, cmp.Or(in.Structure, "unknown"), pointer+"/structure", "unknown", "framed", "solid", "bearing"),
+		Finish:    cmp.Or(in.Finish, "unknown"),
+		Painted:   b.tri(in.Painted, pointer+"/painted", "yes", "no"),
+		Textured:  b.tri(in.Textured, pointer+"/textured", "yes", "no"),
+		Carrier:   oneOf[survey.Carrier](b, cmp.Or(in.CarriedBy, "unknown"), pointer+"/carried_by", "unknown", "old_cabinets", "ceiling", "both"),
+	}
+	if in.CarriedBy != "" && o.Kind != survey.ClosedGap {
+		b.fault("survey.overhead.not_a_closed_gap", pointer+"/carried_by")
+	}
+}
+
+// tri reads yes, no or unknown by the words that a member has for them.
+func (b *body) tri(word, pointer, yes, no string) survey.Tri {
+	return oneOf[survey.Tri](b, cmp.Or(word, "unknown"), pointer, "unknown", yes, no)
+}
+
+func (b *body) readPlace(o *overhead, w *wall) {
+	s, ok := b.span(o.in.From, o.in.To, o.Pointer)
+	if ok && w.lengthOK {
+		ok = b.within(s, 0, w.Length, "survey.overhead.off_wall", o.Pointer)
+	}
+	o.From, o.To, o.spanOK = s.From, s.To, ok
+	o.Out = b.lengthOr(o.in.Out, o.Pointer+"/out", notNegative, 0)
+	o.Depth, _ = b.length(o.in.Depth, o.Pointer+"/depth", positive)
+}
+
+// readUnderside reads the underside's profile, or hangs it a closed gap's thickness under the ceiling.
+func (b *body) readUnderside(o *overhead, w *wall) {
+	pointer := o.Pointer + "/underside"
+	switch thick := o.in.Thickness.Given(); {
+	case thick && o.Kind != survey.ClosedGap:
+		b.fault("survey.overhead.not_a_closed_gap", o.Pointer+"/thickness")
+	case thick && len(o.in.Underside) > 0:
+		b.fault("survey.overhead.two_undersides", o.Pointer+"/thickness")
+	case thick:
+		pointer = o.Pointer + "/thickness"
+		b.hang(o, w)
+	case len(o.in.Underside) == 0:
+		b.fault("request.member.missing", pointer)
+	default:
+		o.Underside, o.underOK = b.profile(o.in.Underside, pointer, w)
+	}
+	if o.Underside.Empty() {
+		o.Underside = level.Level(level.Height{})
+	}
+	if o.spanOK && o.underOK {
+		b.possibleOverhead(o, w, pointer)
+	}
+}
+
+func (b *body) hang(o *overhead, w *wall) {
+	thickness, ok := b.length(o.in.Thickness, o.Pointer+"/thickness", positive)
+	if ok && w.ceilingOK {
+		o.Underside, o.underOK = w.Ceiling.Moved(-thickness), true
+	}
+}
+
+// possibleOverhead refuses an underside at or above the ceiling, or at or under the floor.
+func (b *body) possibleOverhead(o *overhead, w *wall, pointer string) {
+	s := survey.Span{From: o.From, To: o.To}
+	if w.ceilingOK {
+		b.above(w.Ceiling, o.Underside, s, "survey.overhead.above_ceiling", pointer)
+	}
+	if w.floorOK {
+		b.above(o.Underside, w.FoundFloor, s, "survey.overhead.under_floor", pointer)
+	}
+}

@@ -1,0 +1,32 @@
+package resolve
+
+import (
+	"testing"
+
+	"github.com/go-json-experiment/json"
+
+	"railhead/api"
+)
+
+// decode reads a body as the wire does.
+func decode(t testing.TB, text string) *api.Request {
+	t.Helper()
+	var req api.Request
+	if err := json.Unmarshal([]byte(text), &req, json.RejectUnknownMembers(true)); err != nil {
+		t.Fatal(err)
+	}
+	return &req
+}
+
+// resolved is the case of a body that is not refused.
+func resolved(t testing.TB, text string) *Case {
+	t.Helper()
+	c, faults := Request(decode(t, text))
+	for _, f := range faults {
+		t.Errorf("refused: %s %s", f.Code, f.Pointer)
+	}
+	if c == nil {
+		t.FailNow()
+	}
+	return c
+}

@@ -1,0 +1,55 @@
+package resolve
+
+import (
+	"railhead/api"
+	"railhead/internal/length"
+)
+
+// closestStuds is the smallest spacing that is taken for one of studs; they are some 40 mm thick themselves (common
+// practice, no source).
+const closestStuds = 50 * length.Millimetre
+
+// studs are the centres of a wall's studs, in order.
+func (b *body) studs(in *api.Studs, pointer string, w *wall) []length.Length {
+	if in.First.Given() || in.Spacing.Given() {
+		if len(in.At) > 0 {
+			b.fault("survey.studs.two_ways", pointer+"/at")
+		}
+		return b.spacedStuds(in, pointer, w)
+	}
+	if len(in.At) == 0 {
+		b.fault("request.member.missing", pointer+"/at")
+	}
+	return b.listedStuds(in.At, pointer+"/at", w)
+}
+
+func (b *body) spacedStuds(in *api.Studs, pointer string, w *wall) (out []length.Length) {
+	first, ok := b.length(in.First, pointer+"/first", anySign)
+	spacing, read := b.length(in.Spacing, pointer+"/spacing", positive)
+	if read && spacing < closestStuds {
+		b.fault("survey.studs.too_close", pointer+"/spacing", size("least", closestStuds))
+		read = false
+	}
+	on := ok && b.onWallAt(w, first, "survey.stud.off_wall", pointer+"/first")
+	if !on || !read || !w.lengthOK {
+		return nil
+	}
+	for at := first; at <= w.Length; at += spacing {
+		out = append(out, at)
+	}
+	return out
+}
+
+func (b *body) listedStuds(in []api.Length, pointer string, w *wall) (out []length.Length) {
+	for i := range in {
+		at, ok := b.length(in[i], item0(pointer, i), anySign)
+		switch {
+		case !ok || !b.onWallAt(w, at, "survey.stud.off_wall", item0(pointer, i)):
+		case len(out) > 0 && at <= out[len(out)-1]:
+			b.fault("survey.studs.unordered", item0(pointer, i))
+		default:
+			out = append(out, at)
+		}
+	}
+	return out
+}

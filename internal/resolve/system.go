@@ -1,0 +1,149 @@
+package resolve
+
+import (
+	"slices"
+
+	"railhead/api"
+	"railhead/internal/cabinet"
+	"railhead/internal/length"
+)
+
+// readSystem takes a built-in system, or reads the one sent along.
+func (b *body) readSystem() {
+	in := &b.req.System
+	switch {
+	case in.Inline != nil:
+		b.readInline(in.Inline)
+	case in.ID == "":
+		b.fault("request.member.missing", "/system")
+	default:
+		built, ok := cabinet.BuiltIn(in.ID)
+		if !ok {
+			b.fault("system.id.unknown", "/system")
+			return
+		}
+		b.system = &built.System
+	}
+}
+
+// readInline reads a system in its own units. It is usable where nothing of it was refused.
+func (b *body) readInline(in *api.InlineSystem) {
+	before, units := len(b.faults), b.units
+	defer func() { b.units = units }()
+	if in.Units != "" {
+		own, ok := length.ParseUnit(in.Units)
+		if !ok {
+			b.fault("request.value.unknown", "/system/units")
+		}
+		b.units = own
+	}
+	s := &cabinet.System{
+		FitGap:        b.must(in.FitGap, "/system/fit_gap", notNegative),
+		SideClearance: b.lengthOr(in.SideClearance, "/system/side_clearance", notNegative, 0),
+		Legs:          b.must(in.Legs, "/system/legs", notNegative),
+	}
+	b.readLegTravel(in.LegTravel, s)
+	b.readSizes(in, s)
+	b.readRail(in.Rail, s)
+	b.readMass(in.Mass)
+	if len(b.faults) == before {
+		b.system = s
+	}
+}
+
+// must reads a length that must be there and is 0 where it is refused.
+func (b *body) must(in api.Length, pointer string, s sign) length.Length {
+	l, ok := b.length(in, pointer, s)
+	if !ok {
+		return 0
+	}
+	return l
+}
+
+func (b *body) readLegTravel(in *api.LegTravel, s *cabinet.System) {
+	if in == nil {
+		return
+	}
+	pointer := "/system/leg_travel"
+	s.LegTravel = &cabinet.LegTravel{
+		Up:   b.must(in.Up, pointer+"/up", notNegative),
+		Down: b.must(in.Down, pointer+"/down", notNegative),
+	}
+	if s.LegTravel.Down > s.Legs {
+		b.fault("system.legs.travel_too_long", pointer+"/down", size("legs", s.Legs))
+	}
+}
+
+func (b *body) readSizes(in *api.InlineSystem, s *cabinet.System) {
+	if w := in.Wall; w != nil {
+		s.Wall = b.sizes(w.Heights, w.Widths, w.Depths, "/system/wall")
+		s.WallUnderside = b.must(w.Underside, "/system/wall/underside", positive)
+	}
+	if t := in.Tall; t != nil {
+		s.Tall = b.sizes(t.Heights, t.Widths, t.Depths, "/system/tall")
+	}
+	if c := in.Base; c != nil {
+		s.Base = b.sizes(c.Heights, c.Widths, c.Depths, "/system/base")
+		s.Counter = b.lengthOr(c.Counter, "/system/base/counter", notNegative, 0)
+	}
+}
+
+func (b *body) sizes(heights, widths, depths []api.Length, pointer string) cabinet.Sizes {
+	return cabinet.Sizes{
+		Heights: b.needed(heights, pointer+"/heights"),
+		Widths:  b.list(widths, pointer+"/widths"),
+		Depths:  b.needed(depths, pointer+"/depths"),
+	}
+}
+
+func (b *body) needed(in []api.Length, pointer string) []length.Length {
+	if len(in) == 0 {
+		b.fault("request.member.missing", pointer)
+	}
+	return b.list(in, pointer)
+}
+
+// list reads a list of sizes: in order, each once.
+func (b *body) list(in []api.Length, pointer string) []length.Length {
+	var out []length.Length
+	for i := range in {
+		if l, ok := b.length(in[i], item0(pointer, i), positive); ok {
+			out = append(out, l)
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+func (b *body) readRail(in *api.RailSystem, s *cabinet.System) {
+	if in == nil {
+		return
+	}
+	pointer := "/system/rail"
+	s.Rail = &cabinet.Rail{
+		Drop:        b.must(in.Drop, pointer+"/drop", positive),
+		Profile:     b.lengthOr(in.Profile, pointer+"/profile", positive, 0),
+		Stock:       b.list(in.Stock, pointer+"/stock"),
+		Kerf:        b.lengthOr(in.Kerf, pointer+"/kerf", notNegative, 0),
+		HangerUp:    b.lengthOr(in.HangerUp, pointer+"/hanger_up", notNegative, 0),
+		HangerDown:  b.lengthOr(in.HangerDown, pointer+"/hanger_down", notNegative, 0),
+		Lift:        b.lengthOr(in.Lift, pointer+"/lift", notNegative, 0),
+		EndInset:    b.lengthOr(in.EndInset, pointer+"/end_inset", notNegative, 0),
+		LongestSpan: b.lengthOr(in.LongestSpan, pointer+"/longest_span", positive, 0),
+	}
+	for _, sizes := range [...]cabinet.Sizes{s.Wall, s.Tall} {
+		if len(sizes.Heights) > 0 && s.Rail.Drop > sizes.Heights[0] {
+			b.fault("system.rail.drop_too_long", pointer+"/drop", size("height", sizes.Heights[0]))
+			return
+		}
+	}
+}
+
+func (b *body) readMass(in *api.MassPerArea) {
+	if in == nil {
+		return
+	}
+	b.amount(in.WallPerM2Front, "/system/mass/wall_per_m2_front")
+	b.amount(in.TallPerM2Front, "/system/mass/tall_per_m2_front")
+	b.amount(in.BasePerM2Front, "/system/mass/base_per_m2_front")
+}

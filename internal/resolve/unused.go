@@ -1,0 +1,89 @@
+package resolve
+
+import (
+	"railhead/api"
+	"railhead/internal/finding"
+)
+
+// notAssessed lists the parts that this service does not compute, and every member that was sent for them.
+func (b *body) notAssessed() {
+	money := ""
+	if b.req.Money != nil {
+		money = "/money"
+	}
+	b.without("estimate", "not_assessed.estimate", money)
+	b.without("job_order", "not_assessed.job_order", "")
+	b.without("decision_costs", "not_assessed.decision_costs", money)
+	b.unusedMoney()
+	b.unusedSystem()
+	b.unusedPlan()
+	for w := range b.walls {
+		for i := range b.walls[w].in.Overheads {
+			b.unusedOverhead(&b.walls[w].in.Overheads[i], b.walls[w].Overheads[i].Pointer)
+		}
+	}
+}
+
+func (b *body) without(part, code, pointer string) {
+	b.out.NotAssessed = append(b.out.NotAssessed, finding.NotAssessed{Part: part, Code: code, Pointer: pointer})
+}
+
+func (b *body) unusedMoney() {
+	m := b.req.Money
+	if m == nil {
+		return
+	}
+	for _, member := range [...]struct {
+		sent          bool
+		part, pointer string
+	}{
+		{m.Currency != "", "estimate", "/money/currency"},
+		{len(m.Rates) > 0, "estimate", "/money/rates"},
+		{m.StoragePerLitre.Given(), "decision_costs", "/money/storage_per_litre"},
+		{m.Probe.Given(), "decision_costs", "/money/probe"},
+	} {
+		if member.sent {
+			b.without(member.part, "not_assessed.member", member.pointer)
+		}
+	}
+}
+
+func (b *body) unusedSystem() {
+	if s := b.req.System.Inline; s != nil && s.Mass != nil {
+		b.without("loads", "not_assessed.loads", "/system/mass")
+	} else {
+		b.without("loads", "not_assessed.loads", "")
+	}
+	if b.system.LegTravel == nil {
+		b.without("legs", "plan.legs.no_travel", "/system")
+	}
+	if b.system.Rail != nil && len(b.system.Rail.Stock) == 0 {
+		b.without("rail_stock", "not_assessed.rail_stock", "/system/rail/stock")
+		b.ask("ask.system.stock", "/system/rail/stock")
+	}
+}
+
+func (b *body) unusedPlan() {
+	if b.plan.Counter == 0 {
+		b.without("work_zone", "not_assessed.no_counter", "/plan/counter")
+	}
+	if c := b.req.Plan.Cooking; c != nil && c.Hood != nil {
+		if c.Hood.Airflow.Given() {
+			b.without("air", "not_assessed.air", "/plan/cooking/hood/airflow")
+		} else {
+			b.without("air", "not_assessed.air", "/plan/cooking/hood")
+		}
+	}
+}
+
+func (b *body) unusedOverhead(in *api.Overhead, pointer string) {
+	if d := in.Duct; d != nil && (d.Length.Given() || len(d.Bends) > 0 || d.Material != "") {
+		b.without("air", "not_assessed.air", pointer+"/duct")
+	}
+	if in.Make != nil && in.Make.Spacing.Given() {
+		b.without("trims", "not_assessed.framing", pointer+"/make/spacing")
+	}
+	if in.Inside != nil && len(in.Inside.Priors) > 0 {
+		b.without("decision_costs", "not_assessed.priors", pointer+"/inside/priors")
+	}
+}

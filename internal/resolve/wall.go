@@ -1,0 +1,163 @@
+package resolve
+
+import (
+	"cmp"
+
+	"railhead/api"
+	"railhead/internal/finding"
+	"railhead/internal/length"
+	"railhead/internal/level"
+	"railhead/internal/survey"
+)
+
+// wall is a wall being resolved, and which of its members turned out usable.
+type wall struct {
+	*survey.Wall
+	in        *api.Wall
+	line      int // its laser line
+	lengthOK  bool
+	floorOK   bool
+	ceilingOK bool
+}
+
+// survey reads the room as found.
+func (b *body) survey() {
+	in := &b.req.Survey
+	if len(in.Walls) == 0 {
+		b.fault("request.member.missing", "/survey/walls")
+	}
+	b.room.Built = in.Built
+	b.room.CodeSet = oneOf[survey.CodeSet](b, cmp.Or(in.CodeSet, "unspecified"), "/survey/code_set", "unspecified", "none", "us_irc")
+	if in.Cleared != nil {
+		b.room.Cleared = survey.Cleared{Asbestos: in.Cleared.Asbestos, Lead: in.Cleared.Lead}
+	}
+	b.readFrame()
+	b.readShells()
+	b.join()
+	b.group()
+	for i := range b.walls {
+		b.readOn(&b.walls[i])
+	}
+	b.joinOverheads()
+	b.readBench()
+}
+
+// readShells reads every wall's length, floor and ceiling before anything that stands on them.
+func (b *body) readShells() {
+	b.room.Walls = make([]survey.Wall, len(b.req.Survey.Walls))
+	b.walls = make([]wall, len(b.room.Walls))
+	for i := range b.walls {
+		in, pointer := &b.req.Survey.Walls[i], item("/survey", "walls", i)
+		b.room.Walls[i] = survey.Wall{Index: i, ID: in.ID, Pointer: pointer, Prev: -1, Next: -1}
+		b.walls[i] = wall{Wall: &b.room.Walls[i], in: in}
+		b.readShell(&b.walls[i])
+	}
+}
+
+func (b *body) readShell(w *wall) {
+	w.Length, w.lengthOK = b.length(w.in.Length, w.Pointer+"/length", positive)
+	w.line, _ = b.line(w.in.Laser, w.Pointer+"/laser", 0)
+	if b.frame.known(b.req.Survey.LaserHeight) {
+		w.Line = &b.frame.lines[w.line]
+	}
+	b.readFloor(w)
+	w.Ceiling, w.ceilingOK = b.profile(w.in.Ceiling, w.Pointer+"/ceiling", w)
+	b.readBacking(w)
+	b.possibleShell(w)
+}
+
+func (b *body) readFloor(w *wall) {
+	pointer, taped := w.Pointer+"/floor", false
+	for i, p := range w.in.Floor {
+		if p.AboveFloor.Given() {
+			b.fault("survey.floor.above_floor", item0(pointer, i)+"/above_floor")
+			taped = true
+		}
+	}
+	floor, ok := b.profile(w.in.Floor, pointer, w)
+	w.FoundFloor, w.Floor, w.RoomFloor = floor, floor, floor
+	w.floorOK = ok && !taped
+}
+
+func (b *body) readBacking(w *wall) {
+	w.Backing = oneOf[survey.Backing](b, cmp.Or(w.in.Backing, "unknown"), w.Pointer+"/backing",
+		"unknown", "wood_stud", "steel_stud", "masonry", "board")
+	w.Board = b.lengthOr(w.in.Board, w.Pointer+"/board", notNegative, 0)
+	if w.in.Studs != nil {
+		w.StudsKnown = true
+		w.Studs = b.studs(w.in.Studs, w.Pointer+"/studs", w)
+	}
+}
+
+// readOn reads what was measured on a wall.
+func (b *body) readOn(w *wall) {
+	b.readFacing(w)
+	for i := range w.in.Openings {
+		b.readOpening(w, i)
+	}
+	for i := range w.in.Points {
+		b.readFixture(w, i)
+	}
+	w.Overheads = make([]survey.Overhead, len(w.in.Overheads))
+	for i := range w.in.Overheads {
+		b.readOverhead(w, i)
+	}
+}
+
+func (b *body) readFacing(w *wall) {
+	in, pointer := w.in.Facing, w.Pointer+"/facing"
+	if in == nil {
+		return
+	}
+	other, ok := b.onWall(in.Wall, pointer+"/wall")
+	distance, read := b.length(in.Distance, pointer+"/distance", positive)
+	switch {
+	case !ok || !read:
+	case other.Index == w.Index:
+		b.fault("survey.facing.itself", pointer+"/wall")
+	default:
+		w.Facing = &survey.Facing{Wall: other.Index, Distance: distance}
+	}
+}
+
+func (b *body) readBench() {
+	in, pointer := b.req.Survey.Bench, "/survey/bench"
+	if in == nil {
+		return
+	}
+	at, ok := b.length(in.At, pointer+"/at", anySign)
+	w, found := b.onWall(in.Wall, pointer+"/wall")
+	if !ok || !found {
+		return
+	}
+	b.onWallAt(w, at, "survey.bench.off_wall", pointer+"/at")
+	mark, _ := b.level(&in.Level, pointer+"/level", w, w.floorNear(at, at))
+	b.room.Bench = &survey.Bench{Pointer: pointer, Wall: w.Index, At: at, Level: mark, Says: in.Says}
+}
+
+// onWallAt refuses a station that is not on the wall.
+func (b *body) onWallAt(w *wall, at length.Length, code, pointer string) bool {
+	if !w.lengthOK || at >= 0 && at <= w.Length {
+		return true
+	}
+	b.fault(code, pointer, size("at", at), size("length", w.Length))
+	return false
+}
+
+// possibleShell refuses a ceiling at or under the floor.
+func (b *body) possibleShell(w *wall) {
+	if !w.lengthOK || !w.floorOK || !w.ceilingOK {
+		return
+	}
+	b.above(w.Ceiling, w.FoundFloor, survey.Span{From: 0, To: w.Length}, "survey.ceiling.under_floor", w.Pointer+"/ceiling")
+}
+
+// above refuses an upper profile that is not above a lower one everywhere over a closed span.
+func (b *body) above(upper, lower level.Profile, s survey.Span, code, pointer string) bool {
+	least := closest(upper, lower, s)
+	if least.Value.Sign() > 0 {
+		return true
+	}
+	b.fault(code, pointer, size("at", least.At), finding.Size("gap", finding.Down(least.Value)))
+	return false
+}
