@@ -7,15 +7,27 @@ import (
 
 // Decide says what to do with each overhead group of a kitchen: found are its
 // cabinets in the room as found, rows the system's rows against the room, and
-// lower is lowering the rows (nil where that helps nothing).
+// lower is lowering the rows (nil where that helps nothing). The advice is for
+// the plan as sent; lowering the rows is an alternative beside it.
 func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.Lower) Decisions {
-	return Decisions{Lower: lower}
+	out := Decisions{Lower: lower}
+	ms := matters(k, found, rows, lower)
+	for _, m := range ms {
+		options := m.options()
+		advice := m.advise(options)
+		out.Advice = append(out.Advice, advice)
+		out.Overheads = append(out.Overheads, Overhead{
+			Group: m.group, Advice: advice.Option, Options: options, Reasons: m.reasons(options, advice),
+		})
+	}
+	out.Questions = questions(ms)
+	return out
 }
 
 // Applied is what holds for each group: the choice, else the advice, else,
 // where the advice is gated, that it stays.
 func (d Decisions) Applied(k *kitchen.Kitchen) kitchen.AppliedOptions {
-	out := kitchen.AppliedOptions{}
+	out := make(kitchen.AppliedOptions, len(d.Advice))
 	for _, a := range d.Advice {
 		out[a.Group] = applied(k, a)
 	}

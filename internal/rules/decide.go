@@ -1,3 +1,95 @@
 package rules
 
-var decideRules = []Rule{}
+const (
+	byDecide     = "follows from the survey, the plan and the system"
+	byPractice   = "common practice, no source"
+	leadRule     = "40 CFR 745.83, minor repair and maintenance activities; 745.103, target housing"
+	asbestosRule = "29 CFR 1926.1101(b), presumed asbestos-containing material"
+	whoEngineer  = "structural engineer"
+	whoInspector = "accredited asbestos inspector"
+	whoRenovator = "certified lead renovation firm"
+)
+
+// decideRules are the gates, reasons and questions of what to do with overheads.
+var decideRules = []Rule{
+	{Code: "gate.gap.goes_anyhow", Says: "The old cabinets carry it, so it cannot stay when they go.", Source: byPractice, Status: CommonPractice},
+	{Code: "gate.cut.nothing_to_take", Says: "Nothing of it hangs lower than the cabinets need.", Source: byDecide, Status: Own},
+	{Code: "gate.cut.reaches_ceiling", Says: "A cut of {strip} would reach the ceiling and leave nothing hanging.", Source: byDecide, Status: Own},
+	{Code: "gate.cut.stub_too_thin", Says: "A cut of {strip} leaves {stub} hanging; less than {least} cannot be framed and lined.", Source: byDecide, Status: Own},
+	{Code: "gate.cut.rest_too_short", Says: "No piece of at least {least} would stay beside the opening; so short a rest is not worth keeping.", Source: byPractice, Status: CommonPractice},
+	{Code: "gate.cut.said_no", Says: "The survey says that it may not be cut.", Source: byDecide, Status: Own},
+	{Code: "gate.cut.ask_first", Says: "The survey says to ask before it is cut.", Source: byDecide, Status: Own, Who: "the owner"},
+	{Code: "gate.row.no_cabinets", Says: "No wall or tall cabinet is planned under it that a taller one could replace.", Source: byDecide, Status: Own},
+	{Code: "gate.row.none_taller", Says: "The system makes no taller row for the cabinets under it.", Source: byDecide, Status: Own},
+	{Code: "gate.row.ceiling_short", Says: "The row that ends at {row} needs a ceiling at {need}; with this gone there is {have}. The gap would have to be closed again.", Source: byPractice, Status: CommonPractice},
+	{Code: "gate.hood.stays", Says: "The hood stays where it is and its duct runs in this box, so the box stays.", Source: byPractice, Status: CommonPractice},
+	{Code: "gate.duct.serves_unknown", Says: "No planned hood uses this box; find out what its duct serves first.", Source: byPractice, Status: CommonPractice},
+	{Code: "gate.structure.bearing", Says: "It bears a load: it is never cut, and only an engineer can say how it may come down.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "gate.structure.bearing_confirm", Says: "It is said to bear a load and still to be cut; an engineer has to confirm that first.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "gate.structure.solid", Says: "It is solid, not framed: it is not cut, and an engineer has to say whether it may come down.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "gate.structure.beam", Says: "A beam is never cut; an engineer has to say what would take its place.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "gate.structure.unknown", Says: "Nobody knows whether it is framed or bears a load; find out before anything is cut.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "gate.structure.inside", Says: "Part of the house's structure runs through where the work would go; an engineer has to clear it.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "gate.service.gas", Says: "A gas line runs inside; only a licensed fitter may work on it, and before anyone opens this.", Source: byPractice, Status: CommonPractice, Who: "licensed gas fitter"},
+	{Code: "gate.service.sprinkler", Says: "A sprinkler line runs inside; only the licensed trade may shut down, move or work near it.", Source: byPractice, Status: CommonPractice, Who: "licensed sprinkler fitter"},
+	{Code: "gate.service.immovable", Says: "A {kind} that cannot be moved is in the way of this work.", Source: byDecide, Status: Own},
+	{Code: "gate.service.movable_unknown", Says: "A {kind} is in the way of this work; find out whether it can be moved.", Source: byPractice, Status: CommonPractice, Who: "the licensed trade that it belongs to"},
+	{Code: "gate.asbestos.presumed", Says: "Textured or plastered surfaces in a building of {built} count as containing asbestos until a test shows otherwise.", Source: asbestosRule, Status: LookedUp, Who: whoInspector},
+	{Code: "gate.asbestos.year_unknown", Says: "The surface is textured or plastered and the year of the building is not known; up to 1980 it would count as containing asbestos until tested.", Source: asbestosRule, Status: LookedUp, Who: whoInspector},
+	{Code: "gate.asbestos.code_unknown", Says: "The surface is textured or plastered and the building dates from {built}. In the United States such surfaces up to 1980 count as containing asbestos; that year is used here as a warning, and local code decides.", Source: asbestosRule, Status: LookedUp, Who: whoInspector},
+	{Code: "gate.lead.beyond_minor", Says: "The cuts in this room would disturb {area} ft² of paint in a house of {built}; more than 6 ft² is renovation, for a certified firm unless the paint is tested free of lead.", Source: leadRule, Status: LookedUp, Who: whoRenovator},
+	{Code: "gate.lead.demolition", Says: "Taking down painted surfaces in a house of {built} is never minor repair, however small; it is for a certified firm unless the paint is tested free of lead.", Source: leadRule, Status: LookedUp, Who: whoRenovator},
+	{Code: "gate.lead.code_unknown", Says: "The paint may date from {built}. In the United States paint in housing from before 1978 is treated as containing lead; that year is used here as a warning, and local code decides.", Source: leadRule, Status: LookedUp, Who: whoRenovator},
+
+	{Code: "reason.contents.empty", Says: "It was looked into and is empty.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.unseen", Says: "Nobody has looked inside; a small probe hole would show what it hides.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.part_seen", Says: "Only part of it was looked into; the rest is a guess.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.wires", Says: "Wiring runs inside ({count} found). Rerouted wires go into the wall, which then needs new board before a rail can hang on it.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.pipes", Says: "Pipes or ducts run inside ({count} found) and would have to be moved.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.immovable", Says: "Something inside cannot be moved ({count} found).", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.licensed_trade", Says: "Gas or sprinkler lines run inside ({count} found); they are for the licensed trade.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.hood_stays", Says: "The duct box stays because the hood stays where it is.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.contents.hood_moves", Says: "The hood moves, so this duct box is no longer needed for it.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.ceiling_height.in_the_way", Says: "Planned cabinets reach into it by up to {overlap}.", Source: byDecide, Status: Own},
+	{Code: "reason.ceiling_height.taller_fits", Says: "With it gone the taller row fits: it needs {need} and there is {have}, a margin of {margin}.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.ceiling_height.taller_too_high", Says: "Taking it down for height is wasted: the taller row needs {need} and there is {have}, so the gap would have to be closed again.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.ceiling_height.none_taller", Says: "The system makes no taller row that could use the height.", Source: byDecide, Status: Own},
+	{Code: "reason.ceiling_height.none_under", Says: "No wall or tall cabinet is planned under it.", Source: byDecide, Status: Own},
+	{Code: "reason.ceiling_height.behind_unseen", Says: "What the ceiling looks like behind it is assumed: nobody has seen it.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.footprint.over_new", Says: "Over {over} of its {of} it stands above new cabinets, where it closes the gap to the ceiling.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.footprint.over_old_only", Says: "Over {over} of its {of} only old cabinets stood; unfinished wall and ceiling would show there once it is gone.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.footprint.over_nothing", Says: "Over {over} of its {of} it stands above nothing and would look lost.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.footprint.lowered_ceiling", Says: "A lowered ceiling may stay, with short and tall wall cabinets mixed.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.expense.saved", Says: "What stays costs nothing: saving the expense is reason enough.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.expense.goes_anyhow", Says: "It goes with the old cabinets; only closing the gap again would cost.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.expense.lower_row", Says: "Lowering the row by {by} on its legs would spare the work here.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.structure.framed", Says: "It may be cut.", Source: byDecide, Status: Own},
+	{Code: "reason.structure.bearing", Says: "It bears a load.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.structure.solid", Says: "It is solid, not framed.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.structure.beam", Says: "It is a beam.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.structure.said_no", Says: "The survey says that it may not be cut.", Source: byDecide, Status: Own},
+	{Code: "reason.structure.ask", Says: "Whether it may be cut is not known.", Source: byDecide, Status: Own},
+	{Code: "reason.structure.reaches_ceiling", Says: "The cut that the cabinets need would leave nothing of it hanging.", Source: byDecide, Status: Own},
+	{Code: "reason.structure.stub_too_thin", Says: "The cut that the cabinets need would leave a stub too thin to build.", Source: byDecide, Status: Own},
+	{Code: "reason.structure.hung", Says: "It hangs from the joists or trusses of the house; those are never notched.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.health.none_known", Says: "Nothing points to asbestos or lead.", Source: byDecide, Status: Own},
+	{Code: "reason.health.asbestos", Says: "Its surface has to be treated as containing asbestos until it is tested.", Source: asbestosRule, Status: LookedUp},
+	{Code: "reason.health.lead", Says: "Its paint may date from {built} and has to be treated as containing lead until it is tested.", Source: leadRule, Status: LookedUp},
+	{Code: "reason.health.old_house", Says: "The house may be old enough for asbestos or lead paint; leaving it closed disturbs neither.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.preference.chosen", Says: "The planner chose {option}.", Source: byDecide, Status: Own},
+	{Code: "reason.preference.to_ceiling", Says: "The client puts a worth on cabinets that go to the ceiling.", Source: byDecide, Status: Own},
+	{Code: "reason.preference.not_stated", Says: "Nobody said what going to the ceiling is worth.", Source: byDecide, Status: Own},
+	{Code: "reason.advice.once_open", Says: "It stays for now; {option} would be advised once what stands before it is settled.", Source: byPractice, Status: CommonPractice},
+
+	{Code: "question.structure.unknown", Says: "Is {overhead} framed, solid or bearing? Nothing may be cut before that is known.", Source: byPractice, Status: CommonPractice, Who: whoEngineer},
+	{Code: "question.cut.permission", Says: "May {overhead} be cut?", Source: byDecide, Status: Own},
+	{Code: "question.contents.unseen", Says: "What is inside {overhead}? A probe hole would show it.", Source: byPractice, Status: CommonPractice},
+	{Code: "question.service.movable", Says: "Can what runs in {overhead} be moved, and by whom?", Source: byPractice, Status: CommonPractice},
+	{Code: "question.duct.serves", Says: "What does the duct in {overhead} serve?", Source: byPractice, Status: CommonPractice},
+	{Code: "question.gap.carrier", Says: "What holds {overhead} up: the old cabinets, the ceiling, or both?", Source: byPractice, Status: CommonPractice},
+	{Code: "question.behind.unseen", Says: "What do the ceiling and the wall look like behind {overhead}?", Source: byPractice, Status: CommonPractice},
+	{Code: "question.house.built", Says: "In which year was the house built?", Source: asbestosRule, Status: LookedUp},
+	{Code: "question.finish.textured", Says: "Is the surface of {overhead} textured?", Source: asbestosRule, Status: LookedUp},
+	{Code: "question.finish.painted", Says: "Is {overhead} painted?", Source: leadRule, Status: LookedUp},
+	{Code: "question.house.code_set", Says: "Which building code applies? US years are used as a warning until that is known.", Source: asbestosRule, Status: LookedUp},
+}

@@ -1,0 +1,64 @@
+package decide
+
+import (
+	"strconv"
+
+	"railhead/internal/finding"
+	"railhead/internal/hazard"
+	"railhead/internal/kitchen"
+	"railhead/internal/survey"
+)
+
+// asbestosGates: a textured or plastered surface in an old enough house is
+// tested before anyone opens it.
+func (m *matter) asbestosGates() []Gate {
+	var out []Gate
+	for _, p := range m.group.Parts {
+		if hazard.Asbestos(m.k.Room, p) != hazard.Presumed {
+			continue
+		}
+		g := Gate{Code: gateAsbestos, Pointer: p.Pointer + "/finish", Params: m.year(), Licensed: true}
+		if p.Textured == survey.Yes {
+			g.Pointer = p.Pointer + "/textured"
+		}
+		switch {
+		case m.k.Room.Built == 0:
+			g.Code, g.Params = gateAsbestosYear, nil
+		case m.k.Room.CodeSet == survey.CodeUnspecified:
+			g.Code = gateAsbestosCode
+		}
+		out = append(out, g)
+	}
+	return out
+}
+
+// leadGates: work on paint from before 1978 is for a certified firm, but for a
+// cut of no more than 6 ft² in the room; taking painted parts down never counts
+// as minor (40 CFR 745.83). Where nobody named the code set, the exclusion is
+// not relied on.
+func (m *matter) leadGates(o kitchen.Option) []Gate {
+	var out []Gate
+	for _, p := range m.group.Parts {
+		if hazard.Lead(m.k.Room, p) != hazard.Presumed {
+			continue
+		}
+		g := Gate{Pointer: p.Pointer + "/painted", Licensed: true}
+		g.Params = append(m.year(), finding.Word("area", m.paint.SquareFeet()))
+		switch {
+		case m.k.Room.CodeSet == survey.CodeUnspecified:
+			g.Code = gateLeadCode
+		case o != kitchen.Trim:
+			g.Code = gateLeadDemolition
+		case m.paint.BeyondMinorRepair():
+			g.Code = gateLeadArea
+		default:
+			continue
+		}
+		out = append(out, g)
+	}
+	return out
+}
+
+func (m *matter) year() []finding.Param {
+	return []finding.Param{finding.Word("built", strconv.Itoa(m.k.Room.Built))}
+}

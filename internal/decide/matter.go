@@ -1,0 +1,140 @@
+package decide
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/fit"
+	"railhead/internal/hazard"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// matter is one overhead group with everything that its options, gates, reasons
+// and advice are drawn from.
+type matter struct {
+	k        *kitchen.Kitchen
+	group    kitchen.OverheadGroup
+	overlaps []overlap // cabinets that reach into it as found
+	near     []overlap // cabinets whose headroom it takes without an overlap
+	cuts     []cut     // what a trim would cut: for the overlaps, else for the headroom
+	restStay bool      // a piece beside the cuts is long enough to hang on its own
+	paint    hazard.Area
+	under    []standing // wall and tall cabinets whose floor area meets it
+	taller   taller
+	lower    *fit.Lower
+}
+
+// overlap is a cabinet under an overhead that leaves it too little room.
+type overlap struct {
+	cabinet  *cabinet.Placed
+	overhead *survey.Overhead
+	limit    fit.Limit
+}
+
+// standing is a cabinet as found, with its floor area.
+type standing struct {
+	*fit.Result
+	patches []cabinet.Patch
+}
+
+// matters are the room's overhead groups with what bears on each.
+func matters(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.Lower) []*matter {
+	var out []*matter
+	byGroup := map[string]*matter{}
+	for _, g := range k.Groups() {
+		m := &matter{k: k, group: g, lower: lower}
+		out, byGroup[g.ID] = append(out, m), m
+	}
+	for i := range found {
+		for _, l := range found[i].Limits {
+			if l.Overhead != nil && l.Axis == fit.Up {
+				byGroup[l.Overhead.Group].meet(overlap{found[i].Cabinet, l.Overhead, l})
+			}
+		}
+	}
+	stand(k, out, found)
+	for _, m := range out {
+		m.cuts, m.restStay = m.cutsFor()
+		m.taller = m.tallerRow(rows)
+	}
+	sharePaint(out)
+	return out
+}
+
+// meet notes an overhead that is above a cabinet, where it is in the way.
+func (m *matter) meet(o overlap) {
+	need, _ := m.k.System.Headroom(o.cabinet.Kind)
+	switch {
+	case o.limit.Margin.Sign() < 0:
+		m.overlaps = append(m.overlaps, o)
+	case o.limit.Margin.CmpLength(need) < 0:
+		m.near = append(m.near, o)
+	}
+}
+
+// stand finds the wall and tall cabinets under each group.
+func stand(k *kitchen.Kitchen, all []*matter, found []fit.Result) {
+	for i := range found {
+		c := found[i].Cabinet
+		if c.Kind == cabinet.Base {
+			continue
+		}
+		patches := c.Patches(k.Room)
+		for _, m := range all {
+			if m.covers(patches) {
+				m.under = append(m.under, standing{&found[i], patches})
+			}
+		}
+	}
+}
+
+func (m *matter) covers(patches []cabinet.Patch) bool {
+	for _, o := range m.group.Parts {
+		if meets(patches, o) {
+			return true
+		}
+	}
+	return false
+}
+
+// meets reports whether a cabinet's floor area reaches under an overhead.
+func meets(patches []cabinet.Patch, o *survey.Overhead) bool {
+	area := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
+	for _, p := range patches {
+		if p.Overlaps(area) {
+			return true
+		}
+	}
+	return false
+}
+
+// inTheWay reports whether some cabinet does not fit because of the group.
+func (m *matter) inTheWay() bool { return len(m.overlaps) > 0 }
+
+// goesAnyhow reports whether all of it goes with the old cabinets.
+func (m *matter) goesAnyhow() bool {
+	return all(m.group.Parts, (*survey.Overhead).GoesWithOldCabinets)
+}
+
+// height turns a level of an overhead's wall into a height above its datum.
+func (m *matter) height(o *survey.Overhead, v length.Exact) length.Exact {
+	return m.k.Above(o.Wall, v)
+}
+
+func all[T any](in []T, ok func(T) bool) bool {
+	for _, v := range in {
+		if !ok(v) {
+			return false
+		}
+	}
+	return true
+}
+
+func anyOf[T any](in []T, ok func(T) bool) bool {
+	for _, v := range in {
+		if ok(v) {
+			return true
+		}
+	}
+	return false
+}
