@@ -1,0 +1,172 @@
+package fit
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// from is where a wall sees a floor area come from.
+type from int
+
+const (
+	fromOwnWall from = iota
+	fromLeftCorner
+	fromRightCorner
+	fromFacing
+)
+
+// seen is a floor area in the coordinates of a wall, which need not be its own.
+type seen struct {
+	cabinet.Patch
+	side from
+}
+
+// seenFrom are a cabinet's floor areas in a wall's coordinates; none where the
+// two walls have nothing to do with each other.
+func seenFrom(room *survey.Room, wall int, c *cabinet.Placed) []seen {
+	var out []seen
+	for _, p := range c.Native(room) {
+		out = append(out, onWall(room, wall, p)...)
+	}
+	return out
+}
+
+// onWall is a floor area in a wall's coordinates: its own, around an inside
+// corner, or across the room where two corners tell the stations.
+func onWall(room *survey.Room, wall int, p cabinet.Patch) []seen {
+	w := &room.Walls[wall]
+	switch p.Wall {
+	case wall:
+		return []seen{{p, fromOwnWall}}
+	case w.Next:
+		return around(room, wall, p, fromRightCorner)
+	case w.Prev:
+		return around(room, wall, p, fromLeftCorner)
+	}
+	for _, f := range facing(room, wall) {
+		if f.wall == p.Wall && f.mapped {
+			q := cabinet.Patch{Wall: wall, From: f.turn - p.To, To: f.turn - p.From, Near: f.distance - p.Far, Far: f.distance - p.Near}
+			return []seen{{q, fromFacing}}
+		}
+	}
+	return nil
+}
+
+func around(room *survey.Room, wall int, p cabinet.Patch, side from) []seen {
+	for _, q := range p.Joined(room) {
+		if q.Wall == wall {
+			return []seen{{q, side}}
+		}
+	}
+	return nil
+}
+
+// opposite is a wall that another one looks at.
+type opposite struct {
+	wall     int
+	distance length.Length
+	mapped   bool          // the stations of the two walls are known to each other
+	turn     length.Length // when mapped: at = turn − at of the opposite wall
+}
+
+// facing are the walls opposite to a wall: those around two inside corners, of
+// which the stations are known, and those that the survey names.
+//
+// Two corner turns map (at, out) to (L − at, D − out), where D is the wall
+// between and L the wall that the turns start from.
+func facing(room *survey.Room, wall int) []opposite {
+	w := &room.Walls[wall]
+	var out []opposite
+	if w.Next >= 0 && room.Walls[w.Next].Next >= 0 {
+		between := &room.Walls[w.Next]
+		out = append(out, opposite{between.Next, between.Length, true, w.Length})
+	}
+	if w.Prev >= 0 && room.Walls[w.Prev].Prev >= 0 {
+		between := &room.Walls[w.Prev]
+		out = appendNew(out, opposite{between.Prev, between.Length, true, room.Walls[between.Prev].Length})
+	}
+	if w.Facing != nil {
+		out = appendNew(out, opposite{wall: w.Facing.Wall, distance: w.Facing.Distance})
+	}
+	for i := range room.Walls {
+		if f := room.Walls[i].Facing; f != nil && f.Wall == wall {
+			out = appendNew(out, opposite{wall: i, distance: f.Distance})
+		}
+	}
+	return out
+}
+
+func appendNew(out []opposite, o opposite) []opposite {
+	for _, have := range out {
+		if have.wall == o.wall {
+			return out
+		}
+	}
+	return append(out, o)
+}
+
+// underfoot is below every floor: what stands on the floor reaches down to it.
+const underfoot = -length.Max
+
+// lowest is where a cabinet begins, above the datum; of a standing one, its feet.
+func lowest(c *cabinet.Placed) length.Length {
+	if c.Stands() {
+		return underfoot
+	}
+	return c.Underside
+}
+
+// levelled reports whether two cabinets take up a common height; abutting is not.
+// Walls of different level groups have their own datums.
+func levelled(k *kitchen.Kitchen, a, b *cabinet.Placed) bool {
+	if k.Room.Walls[a.Wall].Group == k.Room.Walls[b.Wall].Group {
+		return lowest(a) < b.Top && lowest(b) < a.Top
+	}
+	up := k.DatumOf(b.Wall).Level.Value.Sub(k.DatumOf(a.Wall).Level.Value)
+	return up.Plus(b.Top).CmpLength(lowest(a)) > 0 && up.Plus(lowest(b)).CmpLength(a.Top) < 0
+}
+
+// common is the stretch that two spans share, and whether they share any.
+func common(aFrom, aTo, bFrom, bTo length.Length) (from, to length.Length, any bool) {
+	from, to = max(aFrom, bFrom), min(aTo, bTo)
+	return from, to, from < to
+}
+
+// hungOver is a stretch of an overhead over some floor area.
+type hungOver struct {
+	overhead *survey.Overhead
+	area     cabinet.Patch // what they share, in the floor area's own coordinates
+	low      length.Exact  // its lowest underside there, above the datum
+	at       length.Length // the station of that on the overhead's own wall
+}
+
+// hangingOver lists what hangs over a floor area, on its own wall and on the
+// walls joined to it, each tested on the wall where it was surveyed.
+func hangingOver(k *kitchen.Kitchen, sky kitchen.Sky, area cabinet.Patch) []hungOver {
+	var out []hungOver
+	for _, h := range sky.Hung {
+		o := h.Overhead
+		own := cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()}
+		for _, s := range onWall(k.Room, area.Wall, own) {
+			if s.side == fromFacing || !area.Overlaps(s.Patch) {
+				continue
+			}
+			shared := shared(area, s.Patch)
+			for _, back := range onWall(k.Room, o.Wall, shared) {
+				low, at := h.Lowest(back.From, back.To)
+				out = append(out, hungOver{o, shared, k.Above(o.Wall, low), at})
+			}
+		}
+	}
+	return out
+}
+
+// shared is the floor area that two overlapping patches of one wall share.
+func shared(a, b cabinet.Patch) cabinet.Patch {
+	return cabinet.Patch{
+		Wall: a.Wall, From: max(a.From, b.From), To: min(a.To, b.To),
+		Near: max(a.Near, b.Near), Far: min(a.Far, b.Far),
+	}
+}

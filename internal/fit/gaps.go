@@ -1,0 +1,181 @@
+package fit
+
+import (
+	"slices"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/finding"
+	"railhead/internal/length"
+)
+
+// fillers holds a patch against the closing pieces of its wall. One whose row
+// nobody named belongs to a row that leaves its place free; it is in the way
+// only where every row there has a cabinet in its place.
+func (b *beside) fillers(p cabinet.Patch) {
+	for i := range b.k.Plan.Fillers {
+		f := &b.k.Plan.Fillers[i]
+		if f.Wall != p.Wall || !meets(f.Kind, b.c.Kind) && !f.AnyKind || f.AnyKind && b.hasFreeRow(f) {
+			continue
+		}
+		b.along(f.Pointer, p, f.From, f.To, finding.Finding{
+			Code: "fit.filler.overlap", Remedies: remedies(cutFiller, moveCabinet),
+		})
+	}
+}
+
+// meets reports whether two kinds take up a common height; what is tall meets all.
+func meets(a, b cabinet.Kind) bool { return a == b || a == cabinet.Tall || b == cabinet.Tall }
+
+// hasFreeRow reports whether the upper or the lower row of a wall has cabinets
+// and leaves a filler's place free, or whether there is only one row to go by.
+func (b *beside) hasFreeRow(f *cabinet.Filler) bool {
+	for _, row := range []cabinet.Kind{cabinet.Wall, cabinet.Base} {
+		if b.rowOn(f.Wall, row) && !b.rowMeets(f, row) {
+			return true
+		}
+	}
+	return false
+}
+
+func (b *beside) rowOn(wall int, row cabinet.Kind) bool {
+	return slices.ContainsFunc(b.k.Plan.Cabinets, func(c cabinet.Placed) bool {
+		return c.Wall == wall && meets(row, c.Kind)
+	})
+}
+
+func (b *beside) rowMeets(f *cabinet.Filler, row cabinet.Kind) bool {
+	return slices.ContainsFunc(b.k.Plan.Cabinets, func(c cabinet.Placed) bool {
+		return c.Wall == f.Wall && meets(row, c.Kind) && c.From < f.To && f.From < c.To
+	})
+}
+
+// gaps minds what is left open along the wall: too little for the last cabinet
+// of a row to be slid in between two walls, or gaps that call for a filler.
+func (b *beside) gaps() {
+	if b.c.Corner != nil {
+		return
+	}
+	p := b.c.Native(b.k.Room)[0]
+	row := b.row(p)
+	b.slideIn(p, row)
+	b.open(p, row)
+}
+
+// placedAt is one cabinet of a row as its wall sees it.
+type placedAt struct {
+	c *cabinet.Placed
+	seen
+}
+
+// row are the cabinets that share the cabinet's height and depth along its wall,
+// those of joined walls that reach around the corner included, from left to right.
+func (b *beside) row(p cabinet.Patch) []placedAt {
+	out := []placedAt{{b.c, seen{p, fromOwnWall}}}
+	for _, o := range others(b.k, b.c) {
+		for _, s := range seenFrom(b.k.Room, p.Wall, o) {
+			if s.side != fromFacing && s.Near < p.Far && p.Near < s.Far {
+				out = append(out, placedAt{o, s})
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b placedAt) int {
+		if a.From != b.From {
+			return int(a.From.Exact().Cmp(b.From.Exact()))
+		}
+		return a.c.Index - b.c.Index
+	})
+	return out
+}
+
+// slideIn asks for the side clearance that the last cabinet of a row needs where
+// walls close the row in on both sides. Against anything but walls there is
+// always a way: the neighbour moves. The finding goes with the row's last
+// cabinet in the plan's order, once.
+func (b *beside) slideIn(p cabinet.Patch, row []placedAt) {
+	_, left := endsAtWall(b.k.Room, p.Wall, false)
+	_, right := endsAtWall(b.k.Room, p.Wall, true)
+	whole := b.k.Room.Walls[p.Wall].Length
+	if !left || !right || b.filled(p.Wall, 0, whole) { // a filler is cut to what is left
+		return
+	}
+	free, reached := length.Length(0), length.Length(0)
+	for _, o := range row {
+		if o.side == fromOwnWall && o.c.Index > b.c.Index {
+			return
+		}
+		free += max(o.From-reached, 0)
+		reached = max(reached, o.To)
+	}
+	free += whole - reached
+	if free < 0 || free >= b.k.System.SideClearance {
+		return
+	}
+	b.findings = append(b.findings, finding.Finding{
+		Code: "fit.row.no_play", Severity: finding.AsCaution, Pointer: b.k.Room.Walls[p.Wall].Pointer + "/length",
+		Need: finding.Up(b.k.System.SideClearance.Exact()), Have: finding.Down(free.Exact()),
+		Remedies: remedies(narrower, moveCabinet),
+	})
+}
+
+// open notes a gap beside the cabinet that is wider than the play between
+// cabinets and narrower than any cabinet: it is seen, and wants a filler. Of two
+// neighbours the one that comes first in the plan notes it.
+func (b *beside) open(p cabinet.Patch, row []placedAt) {
+	for _, right := range []bool{false, true} {
+		gap, by, ok := b.gap(p, row, right)
+		if !ok || gap <= b.k.System.SideClearance || gap >= b.narrowest() {
+			continue
+		}
+		at := p.From - gap
+		if right {
+			at = p.To
+		}
+		if b.filled(p.Wall, at, at+gap) {
+			continue
+		}
+		b.findings = append(b.findings, finding.Finding{
+			Code: "fit.gap.open", Severity: finding.AsNote, Pointer: by,
+			Params:   []finding.Param{finding.Word("side", sideWord(right)), size("gap", gap), size("from", at)},
+			Remedies: remedies(addFiller, moveCabinet),
+		})
+	}
+}
+
+// gap is the open stretch on one side of the cabinet up to its neighbour or the
+// wall, where it is this cabinet's to note. Corners are for [beside.fronts].
+func (b *beside) gap(p cabinet.Patch, row []placedAt, right bool) (length.Length, string, bool) {
+	wall := &b.k.Room.Walls[p.Wall]
+	end, by := length.Length(0), wall.Pointer+"/length"
+	if right {
+		end = wall.Length
+	}
+	gap, mine := gapTo(p, right, end, end), true
+	for _, o := range row {
+		g := gapTo(p, right, o.From, o.To)
+		if o.c == b.c || g < 0 || g > gap {
+			continue
+		}
+		gap, by, mine = g, o.c.Pointer, o.side == fromOwnWall && b.c.Index < o.c.Index
+	}
+	if _, surveyed := endsAtWall(b.k.Room, p.Wall, right); by == wall.Pointer+"/length" && !surveyed {
+		return 0, "", false
+	}
+	return gap, by, mine && gap > 0
+}
+
+// narrowest is the narrowest cabinet of the system's kind; where it lists none,
+// 150 mm (6 in), the narrowest in common use (common practice, no source).
+func (b *beside) narrowest() length.Length {
+	widths := b.k.System.Sizes(b.c.Kind).Widths
+	if len(widths) == 0 {
+		return 150 * length.Millimetre
+	}
+	return slices.Min(widths)
+}
+
+// filled reports whether a filler of the cabinet's row lies within a stretch.
+func (b *beside) filled(wall int, from, to length.Length) bool {
+	return slices.ContainsFunc(b.k.Plan.Fillers, func(f cabinet.Filler) bool {
+		return f.Wall == wall && (f.AnyKind || meets(f.Kind, b.c.Kind)) && f.From < to && from < f.To
+	})
+}
