@@ -8,7 +8,7 @@ import (
 )
 
 // mostDigits bounds an amount's text: beyond it nothing is money, a mass, an angle or a share.
-const mostDigits = 30
+const mostDigits = 40
 
 var (
 	decimalText = regexp.MustCompile(`^-?(0|[1-9][0-9]*)(\.[0-9]+)?$`)

@@ -15,9 +15,9 @@ func (b *body) readBehind(o *overhead, w *wall) {
 	if !in.CeilingLevel.Given() {
 		return
 	}
-	floor := noFloor
+	floor := floorAt(noFloor)
 	if o.spanOK {
-		floor = w.floorNear(o.From, o.To)
+		floor = b.floorNear(w, o.From, o.To)
 	}
 	h, ok := b.level(&in.CeilingLevel, pointer+"/ceiling_level", w, floor)
 	if !ok {

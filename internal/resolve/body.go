@@ -54,6 +54,12 @@ func (b *body) caution(code, pointer string, params ...finding.Param) {
 	b.found(finding.AsCaution, code, pointer, params)
 }
 
+// weigh adds what a finding needs and what there is to the last one.
+func (b *body) weigh(need, have *finding.Measure) {
+	last := &b.out.Findings[len(b.out.Findings)-1]
+	last.Need, last.Have = need, have
+}
+
 func (b *body) found(s finding.Severity, code, pointer string, params []finding.Param) {
 	b.out.Findings = append(b.out.Findings, finding.Finding{Code: code, Severity: s, Pointer: pointer, Params: params})
 }

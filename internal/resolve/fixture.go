@@ -26,10 +26,10 @@ func (b *body) readFixture(w *wall, i int) {
 		b.assume("assume.point.height", fixtureSize, pointer+"/height")
 	}
 	at, ok := b.length(in.At, pointer+"/at", anySign)
-	floor := noFloor
+	floor := floorAt(noFloor)
 	if ok {
 		b.onWallAt(w, at, "survey.point.off_wall", pointer+"/at")
-		floor = w.floorNear(at, at)
+		floor = b.floorNear(w, at, at)
 	}
 	f.At = at
 	f.Level, _ = b.level(&in.Level, pointer+"/level", w, floor)

@@ -53,11 +53,11 @@ func (b *body) readService(o *overhead, w *wall, in *api.Service, pointer string
 		Movable:   oneOf[survey.Movable](b, cmp.Or(in.Movable, "unknown"), pointer+"/movable", "unknown", "easily", "with_work", "no"),
 		Live:      in.Live == nil || *in.Live,
 	}
-	floor := noFloor
+	floor := floorAt(noFloor)
 	if at, ok := b.span(in.From, in.To, pointer); ok {
 		b.withinOverhead(at, o, "survey.service.off_overhead", pointer)
 		s.From, s.To = at.From, at.To
-		floor = w.floorNear(at.From, at.To)
+		floor = b.floorNear(w, at.From, at.To)
 	}
 	s.Underside, _ = b.level(&in.Underside, pointer+"/underside", w, floor)
 	o.Inside.Services = append(o.Inside.Services, s)

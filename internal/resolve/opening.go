@@ -19,14 +19,14 @@ func (b *body) readOpening(w *wall, i int) {
 		b.within(s, 0, w.Length, "survey.opening.off_wall", pointer)
 	}
 	o.From, o.To = s.From, s.To
-	floor := noFloor
+	floor := floorAt(noFloor)
 	if ok {
-		floor = w.floorNear(s.From, s.To)
+		floor = b.floorNear(w, s.From, s.To)
 	}
 	head, headOK := b.level(&in.Head, pointer+"/head", w, floor)
 	sill, sillOK := level.Height{}, false
 	if o.ToFloor {
-		sill, sillOK = floor()
+		sill, sillOK = floor(pointer + "/sill")
 	} else {
 		sill, sillOK = b.level(&in.Sill, pointer+"/sill", w, floor)
 	}

@@ -108,9 +108,9 @@ func (b *body) readOld(i int) {
 	}
 	if onWall {
 		o.Wall = w.Index
-		floor := noFloor
+		floor := floorAt(noFloor)
 		if fromOK && widthOK {
-			floor = w.floorNear(o.From, o.To)
+			floor = b.floorNear(w, o.From, o.To)
 		}
 		o.Top, _ = b.level(&in.Top, pointer+"/top", w, floor)
 	}
@@ -136,7 +136,7 @@ func (b *body) readDatums() {
 			continue
 		}
 		b.onWallAt(w, at, "plan.datum.off_wall", pointer+"/at")
-		h, _ := b.level(&in.Level, pointer+"/level", w, w.floorNear(at, at))
+		h, _ := b.level(&in.Level, pointer+"/level", w, b.floorNear(w, at, at))
 		if _, twice := b.given[w.Group]; twice {
 			b.fault("plan.datum.twice", pointer+"/wall")
 		}

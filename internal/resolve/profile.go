@@ -51,7 +51,7 @@ func (b *body) floorUnder(in []api.Point, i int, w *wall) floorAt {
 	if i+1 < len(in) && b.same(in[i].At, in[i+1].At) {
 		return w.floorOn(at, level.Left)
 	}
-	return w.floorNear(at, at)
+	return b.floorNear(w, at, at)
 }
 
 // inOrder makes the profile and refuses every point that is out of order.

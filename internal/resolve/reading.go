@@ -26,8 +26,8 @@ func formOf(r *api.Reading) (form, bool) {
 	return out[0], true
 }
 
-// floorAt is the floor as found where something was taped from it; false where the floor is not usable.
-type floorAt func() (level.Height, bool)
+// floorAt is the floor as found where the level at the pointer was taped from it; false where the floor is not usable.
+type floorAt func(pointer string) (level.Height, bool)
 
 // reading reduces one reading to a height in the survey's frame; false where it is refused.
 func (b *body) reading(r *api.Reading, pointer string, w *wall, floor floorAt) (level.Height, bool) {
@@ -63,7 +63,7 @@ func (b *body) reduce(r *api.Reading, f form, pointer, at string, w *wall, floor
 	}
 	switch f.name {
 	case "above_floor":
-		below, ok := floor()
+		below, ok := floor(at)
 		return below.Add(b.read(at, tolerance, value)), ok
 	case "height":
 		return b.read(at, tolerance, value), true
@@ -84,15 +84,17 @@ func (b *body) lineOf(r *api.Reading, f form, pointer string, w *wall) (int, boo
 
 // floorNear is the floor as found at a station, or in the middle of a stretch; where the floor steps right there, the
 // lower side, because that leaves the least room above.
-func (w *wall) floorNear(from, to length.Length) floorAt {
-	sum := from + to
-	low := sum >> 1 // rounds down, so that low and high lie evenly about the middle
-	high := sum - low
-	return func() (level.Height, bool) {
+func (b *body) floorNear(w *wall, from, to length.Length) floorAt {
+	low := (from + to) >> 1 // rounds down, so that low and high lie evenly about the middle
+	high := from + to - low
+	return func(pointer string) (level.Height, bool) {
 		if !w.floorOK {
 			return level.Height{}, false
 		}
 		left, right := w.FoundFloor.HeightAt(low, level.Left), w.FoundFloor.HeightAt(high, level.Right)
+		if low == high && !left.Value.Equal(right.Value) {
+			b.note("survey.reading.on_floor_step", pointer, size("at", low))
+		}
 		if right.Value.Less(left.Value) {
 			return right, true
 		}
@@ -102,7 +104,7 @@ func (w *wall) floorNear(from, to length.Length) floorAt {
 
 // floorOn is the floor as found on one side of a station.
 func (w *wall) floorOn(at length.Length, s level.Side) floorAt {
-	return func() (level.Height, bool) {
+	return func(string) (level.Height, bool) {
 		if !w.floorOK {
 			return level.Height{}, false
 		}
@@ -110,5 +112,5 @@ func (w *wall) floorOn(at length.Length, s level.Side) floorAt {
 	}
 }
 
-// noFloor is for the floor itself, which cannot be taped from itself.
-func noFloor() (level.Height, bool) { return level.Height{}, false }
+// noFloor is for what cannot be taped from the floor: the floor itself, and what stands nowhere usable.
+func noFloor(string) (level.Height, bool) { return level.Height{}, false }

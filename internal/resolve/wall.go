@@ -18,6 +18,7 @@ type wall struct {
 	lengthOK  bool
 	floorOK   bool
 	ceilingOK bool
+	ceiling   level.Profile // as found
 }
 
 // survey reads the room as found.
@@ -61,7 +62,8 @@ func (b *body) readShell(w *wall) {
 		w.Line = &b.frame.lines[w.line]
 	}
 	b.readFloor(w)
-	w.Ceiling, w.ceilingOK = b.profile(w.in.Ceiling, w.Pointer+"/ceiling", w)
+	w.ceiling, w.ceilingOK = b.profile(w.in.Ceiling, w.Pointer+"/ceiling", w)
+	w.Ceiling = w.ceiling
 	b.readBacking(w)
 	b.possibleShell(w)
 }
@@ -131,7 +133,7 @@ func (b *body) readBench() {
 		return
 	}
 	b.onWallAt(w, at, "survey.bench.off_wall", pointer+"/at")
-	mark, _ := b.level(&in.Level, pointer+"/level", w, w.floorNear(at, at))
+	mark, _ := b.level(&in.Level, pointer+"/level", w, b.floorNear(w, at, at))
 	b.room.Bench = &survey.Bench{Pointer: pointer, Wall: w.Index, At: at, Level: mark, Says: in.Says}
 }
 
