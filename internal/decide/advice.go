@@ -1,6 +1,7 @@
 package decide
 
 import (
+	"railhead/internal/hazard"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
@@ -123,15 +124,4 @@ func licensed(gates []Gate) bool {
 
 // seenEmpty reports whether somebody looked into the whole of an overhead and
 // found nothing.
-func seenEmpty(o *survey.Overhead) bool { return len(o.Inside.Services) == 0 && seenAll(o) }
-
-func seenAll(o *survey.Overhead) bool {
-	if o.Inside.Looked == survey.NotLooked {
-		return false
-	}
-	whole := survey.Span{From: o.From, To: o.To}
-	if o.Inside.Looked == survey.Opened && len(o.Inside.Seen) == 0 {
-		return true
-	}
-	return len(outside(whole, o.Inside.Seen)) == 0
-}
+func seenEmpty(o *survey.Overhead) bool { return len(o.Inside.Services) == 0 && hazard.SeenAll(o) }

@@ -75,18 +75,15 @@ const (
 	becauseOnce       = "reason.advice.once_open"
 )
 
-// Questions, most telling first: what would turn the advice round, then what
-// the work meets, then what the law asks.
+// Questions, most telling first. What resolving a survey asks of every overhead
+// (its structure, its contents, what carries it, what is behind) is not asked
+// again here.
 const (
-	askStructure = "question.structure.unknown"
-	askMayCut    = "question.cut.permission"
-	askContents  = "question.contents.unseen"
-	askMovable   = "question.service.movable"
-	askDuct      = "question.duct.serves"
-	askCarrier   = "question.gap.carrier"
-	askBehind    = "question.behind.unseen"
-	askBuilt     = "question.house.built"
-	askTexture   = "question.finish.textured"
-	askPaint     = "question.finish.painted"
-	askCodeSet   = "question.house.code_set"
+	askRest    = "ask.overhead.rest_unseen"
+	askMovable = "ask.service.movable"
+	askDuct    = "ask.duct.serves"
+	askBuilt   = "ask.survey.built"
+	askTexture = "ask.overhead.textured"
+	askPaint   = "ask.overhead.painted"
+	askCodeSet = "ask.survey.code_set"
 )

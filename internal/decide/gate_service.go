@@ -1,9 +1,8 @@
 package decide
 
 import (
-	"slices"
-
 	"railhead/internal/finding"
+	"railhead/internal/hazard"
 	"railhead/internal/kitchen"
 	"railhead/internal/survey"
 )
@@ -18,7 +17,7 @@ func (m *matter) serviceGates(o kitchen.Option) []Gate {
 				out = append(out, g)
 			}
 		}
-		if slices.Contains(p.Inside.Hints, "sprinkler_head") && !holds(p, survey.Sprinkler) {
+		if hazard.ShowsSprinklerHead(p) {
 			out = append(out, Gate{Code: gateSprinkler, Pointer: p.Inside.Pointer + "/hints", Forbids: true, Licensed: true})
 		}
 	}
@@ -46,10 +45,6 @@ func (m *matter) serviceGate(o kitchen.Option, p *survey.Overhead, s *survey.Ser
 
 // isWire: wires and cables can be rerouted as a rule.
 func isWire(s *survey.Service) bool { return s.Kind == survey.Wire || s.Kind == survey.Cable }
-
-func holds(p *survey.Overhead, kind survey.ServiceKind) bool {
-	return anyOf(p.Inside.Services, func(s survey.Service) bool { return s.Kind == kind })
-}
 
 // reached reports whether an option's work comes to a service: a trim to what
 // hangs nearer to the cut than its clearance, an opening to all within its

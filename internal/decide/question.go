@@ -11,8 +11,7 @@ import (
 
 // telling is the order of the questions, most telling first.
 var telling = [...]string{
-	askStructure, askMayCut, askContents, askMovable, askDuct, askCarrier, askBehind,
-	askBuilt, askTexture, askPaint, askCodeSet,
+	askRest, askMovable, askDuct, askBuilt, askTexture, askPaint, askCodeSet,
 }
 
 // questions are what is unknown about the groups whose treatment is open: those
@@ -20,7 +19,6 @@ var telling = [...]string{
 func questions(all []*matter) []finding.Question {
 	var out []finding.Question
 	for _, m := range all {
-		out = append(out, m.carrier()...)
 		if m.inTheWay() || m.taller.fits {
 			out = append(out, m.questions()...)
 		}
@@ -45,18 +43,6 @@ func unique(in []finding.Question) []finding.Question {
 	return out
 }
 
-// carrier asks what holds a closed gap up: the old cabinets take with them what
-// they carry.
-func (m *matter) carrier() []finding.Question {
-	var out []finding.Question
-	for _, p := range m.group.Parts {
-		if p.Kind == survey.ClosedGap && p.Carrier == survey.CarrierUnknown {
-			out = append(out, ask(askCarrier, p.Pointer+"/carried_by", p))
-		}
-	}
-	return out
-}
-
 func ask(code, pointer string, p *survey.Overhead) finding.Question {
 	return finding.Question{Code: code, Pointer: pointer, Params: []finding.Param{finding.Word("overhead", p.ID)}}
 }
@@ -67,22 +53,17 @@ func (m *matter) questions() []finding.Question {
 		if p.GoesWithOldCabinets() {
 			continue
 		}
-		out = append(out, m.aboutMake(p)...)
+		out = append(out, m.aboutContents(p)...)
 		out = append(out, m.aboutHealth(p)...)
 	}
 	return out
 }
 
-func (m *matter) aboutMake(p *survey.Overhead) []finding.Question {
+// aboutContents asks for what a probe did not show.
+func (m *matter) aboutContents(p *survey.Overhead) []finding.Question {
 	var out []finding.Question
-	switch {
-	case p.MayCut == survey.CutAsk && p.Structure == survey.StructureUnknown:
-		out = append(out, ask(askStructure, p.Pointer+"/structure", p))
-	case p.MayCut == survey.CutAsk:
-		out = append(out, ask(askMayCut, p.Pointer+"/may_cut", p))
-	}
-	if !seenAll(p) {
-		out = append(out, ask(askContents, p.Inside.Pointer, p))
+	if p.Inside.Looked != survey.NotLooked && !hazard.SeenAll(p) {
+		out = append(out, ask(askRest, p.Inside.Pointer+"/seen", p))
 	}
 	for i := range p.Inside.Services {
 		s := &p.Inside.Services[i]
@@ -92,9 +73,6 @@ func (m *matter) aboutMake(p *survey.Overhead) []finding.Question {
 	}
 	if p.Kind == survey.DuctBox && m.hoodOf(p) == nil && !seenEmpty(p) {
 		out = append(out, ask(askDuct, p.Pointer+"/duct", p))
-	}
-	if m.taller.fits && p.Behind.CeilingLevel == nil && p.Behind.Ceiling != survey.Yes {
-		out = append(out, ask(askBehind, p.Pointer+"/behind", p))
 	}
 	return out
 }

@@ -2,6 +2,7 @@ package decide
 
 import (
 	"railhead/internal/finding"
+	"railhead/internal/hazard"
 	"railhead/internal/survey"
 )
 
@@ -59,7 +60,7 @@ func meaning(s *survey.Service) string {
 // unseen says how much of the group nobody has looked into; nil where all of it
 // was seen.
 func (m *matter) unseen() *Reason {
-	blind := m.insides(func(p *survey.Overhead) bool { return !seenAll(p) })
+	blind := m.insides(func(p *survey.Overhead) bool { return !hazard.SeenAll(p) })
 	if len(blind) == 0 {
 		return nil
 	}

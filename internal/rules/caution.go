@@ -1,3 +1,37 @@
 package rules
 
-var cautionRules = []Rule{}
+const (
+	electrician = "licensed electrician"
+	gasFitter   = "licensed gas fitter"
+	remodeller  = "an installer trained for it"
+)
+
+// cautionRules are the hazards of the work.
+var cautionRules = []Rule{
+	{Code: "caution.wires.live", Says: "A wire runs in what is opened. Switch its circuit off, prove it dead, and treat it as live until then.", Source: "common practice, no source", Status: CommonPractice, Who: electrician},
+	{Code: "caution.wires.unseen", Says: "Nobody has seen all that is inside. Reckon with live wires: switch off, open a small hole first, and cut no deeper than the board.", Source: "common practice, no source", Status: CommonPractice, Who: electrician},
+	{Code: "caution.gas.inside", Says: "A gas line runs in what is opened. Nobody cuts near it before it is shut off and made safe.", Source: "common practice, no source", Status: CommonPractice, Who: gasFitter},
+	{Code: "caution.gas.unseen", Says: "Nobody has seen all that is inside. Reckon with a gas line until a hole has shown that there is none.", Source: "common practice, no source", Status: CommonPractice, Who: gasFitter},
+	{Code: "caution.gas.valve_covered", Says: "A gas valve would be behind a cabinet. It must stay within reach; have it moved or leave an opening as the code asks.", Source: "common practice, no source", Status: CommonPractice, Who: gasFitter},
+	{Code: "caution.sprinkler.line", Says: "A sprinkler line runs here and stands under pressure. Only the licensed trade shuts it down, moves it or puts it back in service.", Source: "common practice, no source", Status: CommonPractice, Who: "licensed sprinkler fitter"},
+	{Code: "caution.structure.bearing", Says: "This may carry a load. Nothing is cut or taken out before an engineer has said how it is held up meanwhile.", Source: "common practice, no source", Status: CommonPractice, Who: "structural engineer"},
+	{Code: "caution.structure.unknown", Says: "Nobody knows whether this framing carries a load. Find out before the first cut.", Source: "common practice, no source", Status: CommonPractice, Who: "structural engineer"},
+	{Code: "caution.structure.inside", Says: "Part of the house's structure runs inside. It is not cut, notched or bored without an engineer.", Source: "common practice, no source", Status: CommonPractice, Who: "structural engineer"},
+	{Code: "caution.structure.notch", Says: "This hangs from joists or trusses. Cut its own framing only; never notch or bore what it hangs from.", Source: "common practice, no source", Status: CommonPractice, Who: "structural engineer"},
+	{Code: "caution.asbestos.presumed", Says: "Textured or plastered surfaces in buildings of 1980 or older count as containing asbestos until a test shows otherwise (a US rule; elsewhere local law decides). Nothing is broken before that.", Source: "29 CFR 1926.1101(b), presumed asbestos-containing material", Status: LookedUp, Who: "accredited asbestos inspector; removal by a licensed asbestos firm"},
+	{Code: "caution.asbestos.possible", Says: "In a building that may date from 1980 or before, joint compound, texture under the paint and pipe wrap may hold asbestos, although plain wallboard is not on the presumed list. Have them tested before dust is made.", Source: "29 CFR 1926.1101(b), presumed asbestos-containing material", Status: LookedUp, Who: "accredited asbestos inspector"},
+	{Code: "caution.asbestos.local", Says: "The building may be older than the local ban on asbestos. Have texture, joint compound and pipe wrap tested as local law asks.", Source: "Directive 1999/77/EC (last uses off the market by 1 January 2005), as a hint at the year; local law decides", Status: LookedUp, Who: "the asbestos specialist that local law names"},
+	{Code: "caution.lead.renovation", Says: "Paint from before 1978 counts as lead paint until tested (a US rule; elsewhere local law decides). Up to 6 ft² disturbed in a room within 30 days is minor repair, but never where painted surfaces are demolished; beyond that a certified firm does the work.", Source: "40 CFR 745.83, minor repair and maintenance activities", Status: LookedUp, Who: "certified lead renovation firm"},
+	{Code: "caution.lead.possible", Says: "The year of the house is not known. Paint from before 1978 may hold lead; test it before it is cut, scraped or sanded.", Source: "40 CFR 745.83, minor repair and maintenance activities", Status: LookedUp, Who: "certified lead renovation firm"},
+	{Code: "caution.lead.local", Says: "Old paint may hold lead. Test it before it is cut, scraped or sanded, and follow local law.", Source: "common practice, no source", Status: CommonPractice, Who: "the lead specialist that local law names"},
+	{Code: "caution.dust.silica", Says: "Cutting, breaking or drilling this gives off dust with silica. Screen the room, use water or a vacuum at the tool, and wear a mask; the US limit is 50 µg/m³ over eight hours, with action from 25.", Source: "29 CFR 1926.1153, respirable crystalline silica", Status: LookedUp, Who: remodeller},
+	{Code: "caution.falling.overhead", Says: "What is cut loose overhead falls. Hold it up until it is free, take it down in pieces, and let nobody stand below.", Source: "common practice, no source", Status: CommonPractice, Who: remodeller},
+	{Code: "caution.falling.old_cabinets", Says: "Old wall cabinets fall when their last screw goes. Empty them, prop them, and take them down with two people.", Source: "common practice, no source", Status: CommonPractice, Who: remodeller},
+	{Code: "caution.falling.cabinets", Says: "A cabinet is held only when it is locked to its rail or screwed through. Nobody lets go or loads it before.", Source: "common practice, no source", Status: CommonPractice, Who: remodeller},
+	{Code: "caution.lift.two_people", Says: "{count} cabinet(s), this one first, are for two people to lift: tall ones tip when stood up, wide and high ones cannot be held by one.", Source: "common practice, no source", Status: CommonPractice, Who: remodeller},
+	{Code: "caution.ladder.work", Says: "Work overhead needs a ladder or platform made for it, stood firm and used only as it was designed; no lifting of cabinets from a ladder.", Source: "29 CFR 1926.1053(b), use of ladders", Status: LookedUp, Who: remodeller},
+	{Code: "caution.cooking.gas", Says: "Cabinets, fillers and soffits over a gas cooking surface burn. Keep the height that the appliance's instructions give; the US code asks 30 in where nothing protects them and less where it does.", Source: "IRC G2447.5, vertical clearance above cooking top (from memory)", Status: FromMemory, Who: gasFitter},
+	{Code: "caution.cooking.electric", Says: "Cabinets, fillers and soffits over a cooking surface burn. Keep the height that the appliance's instructions give; the US code asks 30 in where nothing protects them.", Source: "IRC M1901.1, clearances above cooking tops", Status: LookedUp, Who: electrician},
+	{Code: "caution.fire.blocking", Says: "What shuts the hollow of a soffit off from the wall and the joist bays stops fire. Keep it, or put it back before this is closed, and have it seen.", Source: "IRC R302.11, fireblocking", Status: LookedUp, Who: "the building inspector, where one is called for"},
+	{Code: "caution.local_code.rules", Says: "This is advice. Local code, the makers' instructions and licensed practice decide, whatever stands here.", Source: "this service's own definition", Status: Own, Who: "the local authority and the licensed trades"},
+}
