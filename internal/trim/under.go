@@ -1,0 +1,121 @@
+package trim
+
+import (
+	"cmp"
+	"slices"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/fit"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// cabinetsUnder are the cabinets under an overhead, each as the cut it would
+// need by itself: its stretch widened by the side clearance and clipped to the
+// overhead, at its top and headroom. Cabinets around an inside corner count
+// with what they are in this wall's coordinates. A base cabinet counts only
+// where the overhead comes down to it.
+func cabinetsUnder(k *kitchen.Kitchen, o *survey.Overhead, found asFound) []cut {
+	var out []cut
+	for i := range k.Plan.Cabinets {
+		c := &k.Plan.Cabinets[i]
+		span, ok := spanUnder(k, c, o)
+		if !ok {
+			continue
+		}
+		headroom, byLift := k.System.Headroom(c.Kind)
+		one := cut{over: o, Span: span, cabinets: []*cabinet.Placed{c}, top: c.Top, line: c.Top + headroom, byLift: byLift}
+		if c.Kind == cabinet.Base && !one.takes(k) {
+			continue
+		}
+		one.needed = found.inTheWay(c, o)
+		out = append(out, one)
+	}
+	slices.SortStableFunc(out, func(a, b cut) int {
+		return cmp.Or(cmp.Compare(a.From, b.From), cmp.Compare(a.top, b.top))
+	})
+	return out
+}
+
+// spanUnder is the stretch of an overhead over a cabinet.
+func spanUnder(k *kitchen.Kitchen, c *cabinet.Placed, o *survey.Overhead) (survey.Span, bool) {
+	area := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
+	var out survey.Span
+	for _, p := range c.Patches(k.Room) {
+		if !p.Overlaps(area) {
+			continue
+		}
+		s := clip(survey.Span{From: p.From - k.System.SideClearance, To: p.To + k.System.SideClearance}, o)
+		if out == (survey.Span{}) {
+			out = s
+		}
+		out.From, out.To = min(out.From, s.From), max(out.To, s.To)
+	}
+	return out, out.From < out.To
+}
+
+func clip(s survey.Span, o *survey.Overhead) survey.Span {
+	return survey.Span{From: max(s.From, o.From), To: min(s.To, o.To)}
+}
+
+// asFound is each cabinet in the room as found.
+type asFound map[*cabinet.Placed]*fit.Result
+
+func index(found []fit.Result) asFound {
+	out := make(asFound, len(found))
+	for i := range found {
+		out[found[i].Cabinet] = &found[i]
+	}
+	return out
+}
+
+// inTheWay reports whether a cabinet overlaps an overhead as found; a snug one
+// does not.
+func (f asFound) inTheWay(c *cabinet.Placed, o *survey.Overhead) bool {
+	r, ok := f[c]
+	return ok && slices.ContainsFunc(r.Limits, func(l fit.Limit) bool {
+		return l.Overhead == o && l.Axis == fit.Up && l.Verdict >= fit.NeedsTrim
+	})
+}
+
+// openings are the stretches of an overhead that the planner named, each with
+// the cabinets under it.
+func openings(o *survey.Overhead, all []cut, named []survey.WallSpan) []cut {
+	var spans []survey.Span
+	for _, n := range named {
+		if n.Wall == o.Wall {
+			spans = append(spans, clip(survey.Span{From: n.From, To: n.To}, o))
+		}
+	}
+	var out []cut
+	for _, s := range union(spans) {
+		c := cut{over: o, Span: s, opened: true}
+		for _, u := range all {
+			if u.From < s.To && s.From < u.To {
+				u.Span = s
+				c.join(u)
+			}
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// union joins spans that overlap or touch, in order; empty ones are dropped.
+func union(spans []survey.Span) []survey.Span {
+	slices.SortFunc(spans, func(a, b survey.Span) int { return cmp.Compare(a.From, b.From) })
+	var out []survey.Span
+	end := length.Length(0)
+	for _, s := range spans {
+		switch {
+		case s.From >= s.To:
+		case len(out) > 0 && s.From <= end:
+			end = max(end, s.To)
+			out[len(out)-1].To = end
+		default:
+			out, end = append(out, s), s.To
+		}
+	}
+	return out
+}
