@@ -1,7 +1,6 @@
 package fit
 
 import (
-	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
@@ -13,14 +12,13 @@ type After struct {
 	Margin  length.Exact
 	By      string // pointer of what rules it
 	Assumed bool   // it rests on what nobody has seen behind an overhead
-	Beside  bool   // something beside the cabinet rules it, not something above
 }
 
 // AfterAll holds every cabinet against the sky that the applied options leave.
 //
 // An overhead that the planner chose to keep blocks what still overlaps it. One
 // that stays only because a gate is open still needs its trim: it is undecided.
-func AfterAll(k *kitchen.Kitchen, sky kitchen.Sky, applied kitchen.AppliedOptions) []After {
+func AfterAll(k *kitchen.Kitchen, found []Result, sky kitchen.Sky, applied kitchen.AppliedOptions) []After {
 	s := stage{k, sky, func(o *survey.Overhead) Verdict {
 		a := applied[o.Group]
 		if o.MayCut == survey.CutNo || a.Option == kitchen.Keep && a.By == kitchen.ByChoice {
@@ -28,26 +26,27 @@ func AfterAll(k *kitchen.Kitchen, sky kitchen.Sky, applied kitchen.AppliedOption
 		}
 		return NeedsTrim
 	}}
-	out := make([]After, len(k.Plan.Cabinets))
-	for i := range k.Plan.Cabinets {
-		out[i] = s.after(&k.Plan.Cabinets[i])
+	out := make([]After, len(found))
+	for i := range found {
+		out[i] = s.after(&found[i])
 	}
 	return out
 }
 
-func (s stage) after(c *cabinet.Placed) After {
+// after judges what is above anew; what is beside the cabinet has not changed.
+func (s stage) after(found *Result) After {
 	var limits []Limit
-	assumed := map[string]bool{}
-	for _, o := range s.over(c) {
-		limits = append(limits, s.limit(o, c.Top))
-		assumed[o.by] = assumed[o.by] || o.assumed
+	assumed := false
+	for _, o := range s.over(found.Cabinet) {
+		limits = append(limits, s.limit(o, found.Cabinet.Top))
+		assumed = assumed || o.assumed
 	}
 	margin := smallest(limits)
-	beside, _ := sideways(s.k, c)
-	rule := ruling(append(limits, beside...))
-	anyAssumed := false
-	for _, a := range assumed {
-		anyAssumed = anyAssumed || a
+	for _, l := range found.Limits {
+		if l.Axis != Up {
+			limits = append(limits, l)
+		}
 	}
-	return After{rule.Verdict, margin, rule.By, anyAssumed, rule.Axis != Up}
+	rule := ruling(limits)
+	return After{rule.Verdict, margin, rule.By, assumed}
 }

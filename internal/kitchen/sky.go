@@ -32,7 +32,9 @@ type Gone struct {
 func (k *Kitchen) Found() Sky {
 	var out Sky
 	for _, o := range k.Overheads() {
-		if !o.GoesWithOldCabinets() {
+		if o.GoesWithOldCabinets() {
+			out.Gone = append(out.Gone, Gone{Overhead: o, From: o.From, To: o.To})
+		} else {
 			out.Hung = append(out.Hung, Hung{Overhead: o, From: o.From, To: o.To})
 		}
 	}

@@ -50,10 +50,18 @@ func (s Scale) Assumptions(in []finding.Assumption) []api.Assumption {
 	return each(in, func(a finding.Assumption) api.Assumption {
 		rule, _ := rules.Of(a.Code)
 		return api.Assumption{
-			Code: a.Code, Value: s.value(a.Value), Says: s.says(a.Code, []finding.Param{a.Value}),
+			Code: a.Code, Value: s.exact(a.Value), Says: s.says(a.Code, []finding.Param{finding.Word(a.Value.Name, s.exact(a.Value))}),
 			Source: source(rule), Override: a.Override,
 		}
 	})
+}
+
+// exact is a parameter's value as a request would give it, not rounded to a mark.
+func (s Scale) exact(p finding.Param) string {
+	if p.Length == nil {
+		return p.Text
+	}
+	return p.Length.Value.Round(p.Length.Round).Text(s.Unit)
 }
 
 // source is short for what was not looked up in a document.

@@ -1,0 +1,122 @@
+package assess
+
+import (
+	"context"
+
+	"go.opentelemetry.io/otel"
+
+	"railhead/api"
+	"railhead/internal/decide"
+	"railhead/internal/fit"
+	"railhead/internal/hazard"
+	"railhead/internal/kitchen"
+	"railhead/internal/rail"
+	"railhead/internal/report"
+	"railhead/internal/resolve"
+	"railhead/internal/stock"
+	"railhead/internal/trim"
+)
+
+// Assess answers one request, or says everything that is wrong with it.
+func Assess(ctx context.Context, req *api.Request, parts Part) (*api.Assessment, []api.Fault) {
+	c, faults := resolved(ctx, req)
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	r := compute(ctx, c, parts)
+	_, span := stage(ctx, "report")
+	defer span.End()
+	return r.answer(parts), nil
+}
+
+func resolved(ctx context.Context, req *api.Request) (*resolve.Case, []api.Fault) {
+	_, span := stage(ctx, "resolve")
+	defer span.End()
+	c, faults := resolve.Request(req)
+	out := make([]api.Fault, 0, len(faults))
+	for _, f := range faults {
+		out = append(out, report.Scale{}.Fault(f.Code, f.Pointer, f.Params))
+	}
+	return c, out
+}
+
+// result is everything that was computed for one case.
+type result struct {
+	*resolve.Case
+	found     []fit.Result
+	rows      []fit.Row
+	decisions decide.Decisions
+	applied   kitchen.AppliedOptions
+	trims     []trim.Trim
+	after     []fit.After
+	rails     []rail.Rail
+	stock     *stock.Plan
+}
+
+// compute runs the core in order. Every part rests on the fit as found and on
+// what is applied, so those are always computed; cutting rail stock is not.
+func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
+	k := c.Kitchen
+	r := &result{Case: c}
+	run(ctx, "fit", func() {
+		r.found, r.rows = fit.Check(k), fit.Rows(k)
+		r.Findings = append(r.Findings, fit.WorkZone(k)...)
+		r.Findings = append(r.Findings, fit.Footprint(k)...)
+	})
+	run(ctx, "decide", func() {
+		r.decisions = decide.Decide(k, r.found, r.rows, fit.LowerRow(k, r.found))
+		r.applied = r.decisions.Applied(k)
+		r.Questions = append(r.Questions, r.decisions.Questions...)
+	})
+	run(ctx, "trim", func() { r.trims = trim.Plan(k, r.found, r.applied) })
+	sky := trim.Sky(k, r.applied, r.trims)
+	run(ctx, "after", func() { r.after = fit.AfterAll(k, r.found, sky, r.applied) })
+	run(ctx, "rail", func() { r.rails = rail.Plan(k, k.Found(), sky) })
+	for _, one := range r.rails {
+		r.Questions = append(r.Questions, one.Questions...)
+	}
+	if parts&Rails != 0 {
+		run(ctx, "stock", r.cutStock)
+	}
+	return r
+}
+
+func (r *result) cutStock() {
+	plan, missing := rail.Stock(r.Kitchen, r.rails)
+	r.stock = plan
+	r.NotAssessed = append(r.NotAssessed, missing...)
+}
+
+func (r *result) answer(parts Part) *api.Assessment {
+	k, s := r.Kitchen, report.Scale{Unit: r.Units, Step: r.Tape}
+	out := &api.Assessment{Common: r.common(s)}
+	if parts&Fit != 0 {
+		out.Rows, out.Fit = s.Rows(r.rows), s.Fits(r.found, r.after, k.Room.Readings)
+	}
+	if parts&Rails != 0 {
+		out.Rails, out.RailStock = s.Rails(k, r.rails), s.RailStock(r.stock)
+	}
+	if parts&Trims != 0 {
+		out.Trims = s.Trims(k, r.trims)
+	}
+	if parts&Decisions != 0 {
+		out.Decisions = s.Decisions(k, r.decisions)
+	}
+	return out
+}
+
+func (r *result) common(s report.Scale) api.Common {
+	datums := s.Datums(r.Kitchen)
+	verdict := r.summary()
+	return api.Common{
+		Edition: Edition, Datum: datums[0], Datums: datums, Applied: report.Applied(r.applied),
+		Summary:     s.Summary(verdict.String(), verdict.code(), r.summaryParams()),
+		Findings:    s.Findings(r.Findings),
+		Questions:   s.Questions(unique(r.Questions)),
+		Cautions:    s.Cautions(hazard.Cautions(r.Kitchen, r.applied)),
+		Assumptions: s.Assumptions(r.Assumptions),
+		NotAssessed: report.NotAssessed(r.NotAssessed),
+	}
+}
+
+var tracer = otel.Tracer("railhead/assess")

@@ -1,0 +1,17 @@
+package assess
+
+// Part is a part of the whole answer that a path may ask for alone.
+type Part uint8
+
+// Parts.
+const (
+	Fit Part = 1 << iota
+	Rails
+	Trims
+	Decisions
+	All = Fit | Rails | Trims | Decisions
+)
+
+// Edition names the rules and systems behind an answer; equal requests get
+// byte-equal answers within one edition.
+const Edition = "2026.1"
