@@ -1,8 +1,8 @@
 package api
 
 import (
-	"bytes"
-	"encoding/json"
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
 )
 
 // Length is a length as it stands in a request: a JSON number in the request's
@@ -30,22 +30,19 @@ func (l Length) IsZero() bool { return l == Length{} }
 // Given reports whether the length was sent.
 func (l Length) Given() bool { return !l.IsZero() }
 
-// UnmarshalJSON keeps the text of a number or of a string. Any other value is
-// kept as unusable text, so that the checks can refuse it by its pointer.
-func (l *Length) UnmarshalJSON(data []byte) error {
-	data = bytes.TrimSpace(data)
-	if len(data) > 0 && data[0] == '"' {
-		l.Quoted = true
-		return json.Unmarshal(data, &l.Text)
-	}
-	*l = Length{Text: string(data)}
-	return nil
+// UnmarshalJSONFrom keeps the text of a number or of a string.
+func (l *Length) UnmarshalJSONFrom(dec *jsontext.Decoder) (err error) {
+	l.Text, l.Quoted, err = readText(dec)
+	return err
+}
+
+// UnmarshalJSON keeps the text of a number or of a string.
+func (l *Length) UnmarshalJSON(data []byte) error { return strict(data, l) }
+
+// MarshalJSONTo writes the length the way it was sent.
+func (l Length) MarshalJSONTo(enc *jsontext.Encoder) error {
+	return writeText(enc, l.Text, l.Quoted)
 }
 
 // MarshalJSON writes the length the way it was sent.
-func (l Length) MarshalJSON() ([]byte, error) {
-	if l.Quoted {
-		return json.Marshal(l.Text)
-	}
-	return []byte(l.Text), nil
-}
+func (l Length) MarshalJSON() ([]byte, error) { return json.Marshal(l) }

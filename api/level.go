@@ -1,8 +1,8 @@
 package api
 
 import (
-	"bytes"
-	"encoding/json"
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
 )
 
 // Reading is one measured level. Exactly one of Height, Up, Down and AboveFloor
@@ -12,7 +12,7 @@ type Reading struct {
 	Up         Length `json:"up,omitzero" doc:"Upwards from the laser line."`
 	Down       Length `json:"down,omitzero" doc:"Downwards from the laser line."`
 	AboveFloor Length `json:"above_floor,omitzero" doc:"Taped from the floor right there, as the floor was found."`
-	Laser      string `json:"laser,omitempty" maxLength:"40" pattern:"^[A-Za-z0-9._-]{1,40}$" doc:"The laser set-up that 'up' and 'down' count from; default the wall's."`
+	Laser      string `json:"laser,omitempty" pattern:"^[A-Za-z0-9._-]{1,40}$" doc:"The laser set-up that 'up' and 'down' count from; default the wall's."`
 	Tolerance  Length `json:"tolerance,omitzero" doc:"Half-width of this reading's doubt; default the survey's."`
 }
 
@@ -30,20 +30,31 @@ func (l Level) IsZero() bool { return l == Level{} }
 // Given reports whether the level was sent.
 func (l Level) Given() bool { return !l.IsZero() }
 
-// UnmarshalJSON reads either form.
-func (l *Level) UnmarshalJSON(data []byte) error {
-	data = bytes.TrimSpace(data)
-	if len(data) > 0 && data[0] == '{' {
-		return strictObject(data, &l.Reading)
+// UnmarshalJSONFrom reads either form. An empty object is no level.
+func (l *Level) UnmarshalJSONFrom(dec *jsontext.Decoder) error {
+	if dec.PeekKind() != '{' {
+		l.Bare = true
+		return l.AboveFloor.UnmarshalJSONFrom(dec)
 	}
-	l.Bare = true
-	return l.AboveFloor.UnmarshalJSON(data)
+	if err := json.UnmarshalDecode(dec, &l.Reading); err != nil {
+		return err
+	}
+	if l.Reading == (Reading{}) {
+		return errForm
+	}
+	return nil
+}
+
+// UnmarshalJSON reads either form.
+func (l *Level) UnmarshalJSON(data []byte) error { return strict(data, l) }
+
+// MarshalJSONTo writes the form that was sent.
+func (l Level) MarshalJSONTo(enc *jsontext.Encoder) error {
+	if l.Bare {
+		return l.AboveFloor.MarshalJSONTo(enc)
+	}
+	return json.MarshalEncode(enc, l.Reading)
 }
 
 // MarshalJSON writes the form that was sent.
-func (l Level) MarshalJSON() ([]byte, error) {
-	if l.Bare {
-		return l.AboveFloor.MarshalJSON()
-	}
-	return json.Marshal(l.Reading)
-}
+func (l Level) MarshalJSON() ([]byte, error) { return json.Marshal(l) }

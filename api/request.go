@@ -8,29 +8,14 @@ type Request struct {
 	Survey  Survey            `json:"survey" doc:"The room as found."`
 	System  System            `json:"system" doc:"A built-in cabinet system's id, or the system itself."`
 	Plan    Plan              `json:"plan,omitzero" doc:"What is to be built."`
-	Choices map[string]Choice `json:"choices,omitempty" doc:"What has been decided about overheads, by part_of where given, else by the overhead's id."`
-	Money   *Money            `json:"money,omitempty" doc:"What money is worth here."`
-}
-
-// Choice is what the planner decided about one overhead (or one part_of group).
-type Choice struct {
-	Option string       `json:"option" enum:"keep,trim,open_part,remove_taller,remove_close,remove_open,move"`
-	Spans  []ChoiceSpan `json:"spans,omitempty" maxItems:"50" validate:"excluded_unless=Option open_part" doc:"For open_part: the spans to open; default the spans over the cabinets in the way."`
-	// Bare is true when the option's name stood in place of an object.
-	Bare bool `json:"-"`
-}
-
-// ChoiceSpan is a stretch of wall.
-type ChoiceSpan struct {
-	Wall string `json:"wall" maxLength:"40"`
-	From Length `json:"from"`
-	To   Length `json:"to"`
+	Choices map[string]Choice `json:"choices,omitempty" keys:"^[A-Za-z0-9._-]{1,40}$" doc:"What has been decided about overheads, by part_of where given, else by the overhead's id."`
+	Money   *Money            `json:"money,omitzero" doc:"What money is worth here."`
 }
 
 // Money holds the client's and the trade's figures.
 type Money struct {
 	Currency        string          `json:"currency,omitempty" pattern:"^[A-Z]{3}$" doc:"ISO 4217 code."`
-	Rates           map[string]Rate `json:"rates,omitempty" doc:"Replaces built-in rates by code."`
+	Rates           map[string]Rate `json:"rates,omitempty" keys:"^[a-z0-9._-]{1,80}$" doc:"Replaces built-in rates by code."`
 	StoragePerLitre Amount          `json:"storage_per_litre,omitzero" doc:"What a litre of storage gained is worth."`
 	ToCeilingWorth  Amount          `json:"to_ceiling_worth,omitzero" doc:"What going up to the ceiling is worth to the client."`
 	Probe           Amount          `json:"probe,omitzero" doc:"What a probe hole costs, made good."`

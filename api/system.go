@@ -1,8 +1,8 @@
 package api
 
 import (
-	"bytes"
-	"encoding/json"
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
 )
 
 // System is a cabinet system: a built-in's id, or its parameters.
@@ -11,36 +11,41 @@ type System struct {
 	Inline *InlineSystem `json:"-"`
 }
 
-// UnmarshalJSON reads an id or an object.
-func (s *System) UnmarshalJSON(data []byte) error {
-	data = bytes.TrimSpace(data)
-	if len(data) > 0 && data[0] == '"' {
-		return json.Unmarshal(data, &s.ID)
+// UnmarshalJSONFrom reads an id or an object.
+func (s *System) UnmarshalJSONFrom(dec *jsontext.Decoder) error {
+	if dec.PeekKind() == '"' {
+		return json.UnmarshalDecode(dec, &s.ID)
 	}
 	s.Inline = &InlineSystem{}
-	return strictObject(data, s.Inline)
+	return json.UnmarshalDecode(dec, s.Inline)
+}
+
+// UnmarshalJSON reads an id or an object.
+func (s *System) UnmarshalJSON(data []byte) error { return strict(data, s) }
+
+// MarshalJSONTo writes the form that was sent.
+func (s System) MarshalJSONTo(enc *jsontext.Encoder) error {
+	if s.Inline != nil {
+		return json.MarshalEncode(enc, s.Inline)
+	}
+	return enc.WriteToken(jsontext.String(s.ID))
 }
 
 // MarshalJSON writes the form that was sent.
-func (s System) MarshalJSON() ([]byte, error) {
-	if s.Inline != nil {
-		return json.Marshal(s.Inline)
-	}
-	return json.Marshal(s.ID)
-}
+func (s System) MarshalJSON() ([]byte, error) { return json.Marshal(s) }
 
 // InlineSystem holds the parameters of a cabinet system.
 type InlineSystem struct {
 	Units         string       `json:"units,omitempty" enum:"mm,cm,in" doc:"The unit of this object's numbers; default the request's."`
 	Legs          Length       `json:"legs" doc:"Nominal leg or plinth height."`
-	LegTravel     *LegTravel   `json:"leg_travel,omitempty"`
-	Wall          *WallSizes   `json:"wall,omitempty"`
-	Tall          *TallSizes   `json:"tall,omitempty"`
-	Base          *BaseSizes   `json:"base,omitempty"`
-	Rail          *RailSystem  `json:"rail,omitempty" doc:"Absent: cabinets are screwed through hanging strips."`
+	LegTravel     *LegTravel   `json:"leg_travel,omitzero" doc:"How far the legs wind."`
+	Wall          *WallSizes   `json:"wall,omitzero" doc:"Sizes of wall cabinets."`
+	Tall          *TallSizes   `json:"tall,omitzero" doc:"Sizes of tall cabinets."`
+	Base          *BaseSizes   `json:"base,omitzero" doc:"Sizes of base cabinets."`
+	Rail          *RailSystem  `json:"rail,omitzero" doc:"Absent: cabinets are screwed through hanging strips."`
 	FitGap        Length       `json:"fit_gap" doc:"What is left open above a cabinet so that it can be slid in."`
 	SideClearance Length       `json:"side_clearance,omitzero" doc:"Play to the sides when a cabinet is slid in; default 0."`
-	Mass          *MassPerArea `json:"mass,omitempty"`
+	Mass          *MassPerArea `json:"mass,omitzero" doc:"What cabinets weigh."`
 }
 
 // LegTravel is how far a leg winds from its nominal length.
@@ -51,24 +56,24 @@ type LegTravel struct {
 
 // WallSizes are the sizes of wall cabinets.
 type WallSizes struct {
-	Heights   []Length `json:"heights" minItems:"1" maxItems:"50"`
-	Widths    []Length `json:"widths,omitempty" maxItems:"50"`
-	Depths    []Length `json:"depths" minItems:"1" maxItems:"20"`
+	Heights   []Length `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
+	Widths    []Length `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
+	Depths    []Length `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
 	Underside Length   `json:"underside" doc:"The wall row's underside above the datum."`
 }
 
 // TallSizes are the sizes of tall cabinets.
 type TallSizes struct {
-	Heights []Length `json:"heights" minItems:"1" maxItems:"50"`
-	Widths  []Length `json:"widths,omitempty" maxItems:"50"`
-	Depths  []Length `json:"depths" minItems:"1" maxItems:"20"`
+	Heights []Length `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
+	Widths  []Length `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
+	Depths  []Length `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
 }
 
 // BaseSizes are the sizes of base cabinets and the counter on them.
 type BaseSizes struct {
-	Heights []Length `json:"heights" minItems:"1" maxItems:"50"`
-	Widths  []Length `json:"widths,omitempty" maxItems:"50"`
-	Depths  []Length `json:"depths" minItems:"1" maxItems:"20"`
+	Heights []Length `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
+	Widths  []Length `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
+	Depths  []Length `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
 	Counter Length   `json:"counter,omitzero" doc:"Thickness of the counter."`
 }
 
@@ -87,7 +92,7 @@ type RailSystem struct {
 
 // MassPerArea gives cabinets' masses in kilograms per square metre of front.
 type MassPerArea struct {
-	WallPerM2Front Amount `json:"wall_per_m2_front,omitzero"`
-	TallPerM2Front Amount `json:"tall_per_m2_front,omitzero"`
-	BasePerM2Front Amount `json:"base_per_m2_front,omitzero"`
+	WallPerM2Front Amount `json:"wall_per_m2_front,omitzero" doc:"Wall cabinets."`
+	TallPerM2Front Amount `json:"tall_per_m2_front,omitzero" doc:"Tall cabinets."`
+	BasePerM2Front Amount `json:"base_per_m2_front,omitzero" doc:"Base cabinets."`
 }

@@ -1,0 +1,205 @@
+package decode
+
+import (
+	"os"
+	"strings"
+	"testing"
+
+	"railhead/api"
+	"railhead/openapi"
+)
+
+func decoder(t testing.TB) *Decoder {
+	t.Helper()
+	d, err := New(openapi.JSON)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return d
+}
+
+func body(t testing.TB, name string) []byte {
+	t.Helper()
+	data, err := os.ReadFile("testdata/" + name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+func TestGoodBodiesAreReadAtOnce(t *testing.T) {
+	d := decoder(t)
+	for _, name := range []string{"full.json", "small.json"} {
+		if d.typed(body(t, name)) == nil {
+			t.Errorf("%s: not read by the typed decode alone", name)
+		}
+		if _, refusal := d.Decode(body(t, name)); refusal != nil {
+			t.Errorf("%s: %v", name, refusal.Faults)
+		}
+	}
+}
+
+// change is one edit of a good body that makes it a bad one.
+type change struct {
+	name, old, new string
+	code, pointer  string
+}
+
+var changes = []change{
+	{"a null for a member", `"tape": 1`, `"tape": null`, CodeNull, "/tape"},
+	{"a null in a list", `"hints": ["bath_above", `, `"hints": [null, `, CodeNull, "/survey/walls/0/overheads/0/inside/hints/0"},
+	{"a null for an object", `"cleared": {"asbestos": true, "lead": false}`, `"cleared": null`, CodeNull, "/survey/cleared"},
+	{"a null within a reading", `{"down": 203}`, `{"down": null}`, CodeNull, "/survey/bench/level/down"},
+	{"an unknown member", `"tape": 1`, `"tape": 1, "colour": "red"`, CodeUnknown, "/colour"},
+	{"an unknown member of a level", `{"down": 203}`, `{"down": 203, "by": 1}`, CodeUnknown, "/survey/bench/level/by"},
+	{"an unknown member of a system", `"fit_gap": 2`, `"fit_gap": 2, "brand": "x"`, CodeUnknown, "/system/brand"},
+	{"an unknown member of a choice", `{"option": "open_part"`, `{"why": 1, "option": "open_part"`, CodeUnknown, "/choices/d1/why"},
+	{"an unknown member of a rate", `{"low": 10`, `{"lowest": 9, "low": 10`, CodeUnknown, "/money/rates/trim.cut.metre/lowest"},
+	{"another case", `"tape": 1`, `"Tape": 1`, CodeUnknown, "/Tape"},
+	{"another case in a system", `"fit_gap": 2`, `"fit_gap": 2, "Kerf": 1`, CodeUnknown, "/system/Kerf"},
+	{"a member twice", `"tape": 1`, `"tape": 1, "tape": 2`, CodeDuplicate, "/tape"},
+	{"a member twice in a reading", `{"down": 203}`, `{"down": 203, "down": 203}`, CodeDuplicate, "/survey/bench/level/down"},
+	{"a name twice by escapes", `"tape": 1`, `"tape": 1, "\u0074ape": 2`, CodeDuplicate, "/tape"},
+	{"a choice twice", `"choices": {"s": "trim"`, `"choices": {"s": "keep", "s": "trim"`, CodeDuplicate, "/choices/s"},
+	{"a missing member", `"id": "w1", "kind"`, `"kind"`, CodeMissing, "/survey/walls/0/openings/0/id"},
+	{"a missing object", `"head": {"up": 850}, `, ``, CodeMissing, "/survey/walls/0/openings/0/head"},
+	{"a text for a list", `"stock": [2400]`, `"stock": "2400 mm"`, CodeType, "/system/rail/stock"},
+	{"a list for a length", `"tape": 1`, `"tape": [1]`, CodeType, "/tape"},
+	{"a truth for a level", `"sill": 1050`, `"sill": true`, CodeType, "/survey/walls/0/openings/0/sill"},
+	{"a number for a truth", `"joins_next": true`, `"joins_next": 1`, CodeType, "/survey/walls/0/joins_next"},
+	{"a number for a choice", `"s": "trim"`, `"s": 1`, CodeType, "/choices/s"},
+	{"a fraction of a year", `1968`, `1968.5`, CodeType, "/survey/built"},
+	{"a year as a text", `1968`, `"1968"`, CodeType, "/survey/built"},
+	{"the year zero", `1968`, `0`, CodeTooSmall, "/survey/built"},
+	{"a year too early", `1968`, `999`, CodeTooSmall, "/survey/built"},
+	{"a year too late", `1968`, `2201`, CodeTooLarge, "/survey/built"},
+	{"a year beyond any", `1968`, `1e999`, CodeTooLarge, "/survey/built"},
+	{"a word that is not listed", `"units": "mm",` + "\n", `"units": "ft",` + "\n", CodeNotAllowed, "/units"},
+	{"an empty word", `"painted": "yes"`, `"painted": ""`, CodeNotAllowed, "/survey/walls/0/overheads/0/painted"},
+	{"an option that is not listed", `"s": "trim"`, `"s": "paint"`, CodeNotAllowed, "/choices/s"},
+	{"a hint that is not listed", `"bath_above"`, `"ghost"`, CodeNotAllowed, "/survey/walls/0/overheads/0/inside/hints/0"},
+	{"an id with a space", `"id": "A"`, `"id": "A 1"`, CodePattern, "/survey/lasers/0/id"},
+	{"an id that is too long", `"id": "A"`, `"id": "` + strings.Repeat("a", 41) + `"`, CodePattern, "/survey/lasers/0/id"},
+	{"a length without a unit", `"12.5 mm"`, `"12.5"`, CodePattern, "/survey/lasers/1/above"},
+	{"an empty length", `"12.5 mm"`, `""`, CodePattern, "/survey/lasers/1/above"},
+	{"a level that is no length", `"above_floor": "2.5 m"`, `"above_floor": "high"`, CodePattern, "/survey/walls/0/ceiling/1/above_floor"},
+	{"an amount with a comma", `"0.40"`, `"0,40"`, CodePattern, "/money/storage_per_litre"},
+	{"an amount with an exponent", `"0.40"`, `"4e-1"`, CodePattern, "/money/storage_per_litre"},
+	{"a currency in small letters", `"EUR"`, `"eur"`, CodePattern, "/money/currency"},
+	{"a choice for no id", `"choices": {"s"`, `"choices": {"s/t"`, CodeName, "/choices/s~1t"},
+	{"a prior of no kind", `"few_wires"`, `"some_wires"`, CodeName, "/survey/walls/0/overheads/0/inside/priors/some_wires"},
+	{"an empty list", `"heights": [740]`, `"heights": []`, CodeListShort, "/system/base/heights"},
+	{"too long a list", `"stock": [2400]`, `"stock": [1,2,3,4,5,6,7,8,9,10,11]`, CodeListLong, "/system/rail/stock"},
+	{"an empty text", `"pencil line by the door"`, `""`, CodeTextShort, "/survey/bench/says"},
+	{"too long a text", `"pencil line by the door"`, `"` + strings.Repeat("ä", 201) + `"`, CodeTextLong, "/survey/bench/says"},
+	{"an empty level", `{"down": 203}`, `{}`, CodeTooFew, "/survey/bench/level"},
+	{"bytes that are no UTF-8", `pencil line`, "pencil\xff line", CodeEncoding, "/survey/bench/says"},
+	{"half a surrogate pair", `pencil line`, `pencil \ud800 line`, CodeEncoding, "/survey/bench/says"},
+	{"a name that is no UTF-8", `"tape": 1`, "\"ta\xffpe\": 1", CodeEncoding, ""},
+	{"two readings in one point", `{"at": 0, "up": 1297}, {"at": 1800`, `{"at": 0, "up": 1297, "height": 2500}, {"at": 1800`, CodeRelOneOf, "/survey/walls/0/ceiling/0"},
+	{"no reading in a point", `{"at": 0, "up": 1297}, {"at": 1800`, `{"at": 0}, {"at": 1800`, CodeRelOneOf, "/survey/walls/0/ceiling/0"},
+	{"two readings in a level", `{"down": 203}`, `{"down": 203, "up": 1}`, CodeRelOneOf, "/survey/bench/level"},
+	{"only a tolerance in a level", `{"up": 910}`, `{"tolerance": 1}`, CodeRelOneOf, "/survey/walls/0/overheads/0/inside/services/0/underside"},
+	{"a floor above the floor", `"down": 1211`, `"above_floor": 3`, CodeRelExcluded, "/survey/walls/0/floor/1/above_floor"},
+	{"a stud spacing without a first stud", `{"first": 200, "spacing": 400}`, `{"spacing": 400}`, CodeRelRequired, "/survey/walls/0/studs/first"},
+	{"studs by spacing and one by one", `{"first": 200, "spacing": 400}`, `{"at": [1], "spacing": 400, "first": 1}`, CodeRelExcluded, "/survey/walls/0/studs/first"},
+	{"no studs at all", `{"first": 200, "spacing": 400}`, `{}`, CodeRelRequired, "/survey/walls/0/studs/first"},
+	{"an overhead without underside", `"underside": [{"at": 2620, "up": 640}],`, ``, CodeRelRequired, "/survey/walls/0/overheads/2/underside"},
+	{"spans for a trim", `"open_part"`, `"trim"`, CodeRelExcluded, "/choices/d1/spans"},
+	{"underside and top", `"depth": 360, "underside": 1460`, `"depth": 360, "underside": 1460, "top": 2120`, CodeRelExcluded, "/plan/cabinets/0/underside"},
+	{"an airflow without its unit", `"airflow_unit": "m3/h", `, ``, CodeRelRequired, "/plan/cooking/hood/airflow_unit"},
+	{"priors that miss 1", `"0.5"`, `"0.4"`, CodeRelSum, "/survey/walls/0/overheads/0/inside/priors"},
+	{"a prior below 0", `"empty": "0.5", "few_wires": 0.2`, `"empty": "-0.5", "few_wires": 1.2`, CodeRelSum, "/survey/walls/0/overheads/0/inside/priors"},
+	{"a prior with a huge exponent", `1e-1`, `1e-999999`, CodeRelSum, "/survey/walls/0/overheads/0/inside/priors"},
+}
+
+func (c change) apply(t testing.TB) []byte {
+	full := string(body(t, "full.json"))
+	if !strings.Contains(full, c.old) {
+		t.Fatalf("%s: the good body has no %s", c.name, c.old)
+	}
+	return []byte(strings.Replace(full, c.old, c.new, 1))
+}
+
+func TestBadBodiesAreRefusedWhereTheyAreBad(t *testing.T) {
+	d := decoder(t)
+	for _, c := range changes {
+		t.Run(c.name, func(t *testing.T) {
+			_, refusal := d.Decode(c.apply(t))
+			if refusal == nil {
+				t.Fatal("accepted")
+			}
+			for _, f := range refusal.Faults {
+				if f.Code == c.code && f.Pointer == c.pointer {
+					return
+				}
+			}
+			t.Errorf("want %s at %s, have %v", c.code, c.pointer, refusal.Faults)
+		})
+	}
+}
+
+// A number means the same however it is written (JSON Schema 2020-12 core, 4.2.3).
+func TestWholeNumbersMayBeWrittenInAnyWay(t *testing.T) {
+	d := decoder(t)
+	for _, text := range []string{"1968", "1968.0", "1.968e3", "19680e-1", "1968.000E+00"} {
+		c := change{name: text, old: "1968", new: text}
+		req, refusal := d.Decode(c.apply(t))
+		if refusal != nil {
+			t.Errorf("%s: %v", text, refusal.Faults)
+		} else if req.Survey.Built != 1968 {
+			t.Errorf("%s: read as %d", text, req.Survey.Built)
+		}
+	}
+}
+
+func TestNotJSONIsToldFromRefused(t *testing.T) {
+	d := decoder(t)
+	for name, text := range map[string]string{
+		"nothing": "", "blank": " \n ", "cut short": `{"units": "mm"`, "two values": `{} {}`, "a trailing comma": `{"units": "mm",}`,
+		"a comment": `{"units": "mm" /* here */}`, "a bare word": `units`, "a single quote": `{'units': 1}`, "a leading zero": `{"tape": 01}`,
+		"not a number": `{"tape": NaN}`, "a raw tab in a text": "{\"units\": \"m\tm\"}", "a byte order mark": "\ufeff{}",
+	} {
+		_, refusal := d.Decode([]byte(text))
+		if refusal == nil || !NotJSON(refusal.Faults) {
+			t.Errorf("%s: %v", name, refusal)
+		}
+	}
+	if _, refusal := d.Decode([]byte(`{"units": 3}`)); NotJSON(refusal.Faults) {
+		t.Error("a body that is JSON was called none")
+	}
+}
+
+func TestSyntaxIsLocated(t *testing.T) {
+	_, refusal := decoder(t).Decode([]byte("{\n  \"units\": \"mm\",\n  \"ä\" 1\n}"))
+	if got := refusal.Faults[0].Params; got["line"] != "3" || got["column"] != "7" {
+		t.Errorf("located at %v", got)
+	}
+}
+
+func TestNestingIsLimited(t *testing.T) {
+	d := decoder(t)
+	for name, text := range map[string]string{
+		"a few too many":         `{"units": ` + strings.Repeat("[", 32) + strings.Repeat("]", 32) + `}`,
+		"within an unknown name": `{"x": ` + strings.Repeat(`{"x":`, 40) + "1" + strings.Repeat("}", 40) + `}`,
+		"beyond reading":         strings.Repeat("[", 20_000),
+	} {
+		_, refusal := d.Decode([]byte(text))
+		if refusal == nil || !has(refusal.Faults, CodeDeep) {
+			t.Errorf("%s: not refused for its nesting", name)
+		}
+	}
+	_, refusal := d.Decode([]byte(`{"units": ` + strings.Repeat("[", 31) + strings.Repeat("]", 31) + `}`))
+	if has(refusal.Faults, CodeDeep) {
+		t.Error("32 deep is allowed")
+	}
+}
+
+func has(faults []api.Fault, code string) bool {
+	for _, f := range faults {
+		if f.Code == code {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,68 @@
+package decode
+
+import (
+	"slices"
+	"strings"
+
+	"railhead/api"
+)
+
+// Refusal is everything that is wrong with a body.
+type Refusal struct {
+	Faults []api.Fault
+	// Rest is what can still be used of the body, so that further checks can
+	// add what they find; nil where nothing can.
+	Rest *api.Request
+
+	holes []hole
+}
+
+// hole is a known member that is not in Rest: it was missing, or no use.
+type hole struct {
+	pointer string
+	needed  bool
+}
+
+// Add adds what later checks found, but for what may only follow from an error
+// that is listed already: one at the same place or around it, or a needed member
+// of the same object (or of one around it) that could not be used.
+func (r *Refusal) Add(more []api.Fault) {
+	r.addUnless(more, func(pointer string, h hole) bool {
+		return h.needed && (under(pointer, parent(h.pointer)) || under(h.pointer, pointer))
+	})
+}
+
+// addRelations adds broken relations, but for those that an unusable member takes part in.
+func (r *Refusal) addRelations(broken []api.Fault) {
+	r.addUnless(broken, func(pointer string, h hole) bool {
+		return parent(h.pointer) == pointer || parent(h.pointer) == parent(pointer)
+	})
+}
+
+func (r *Refusal) addUnless(more []api.Fault, follows func(pointer string, h hole) bool) {
+	earlier := r.Faults
+	r.Faults = slices.Clone(earlier)
+	for _, fault := range inOrder(more) {
+		within := func(e api.Fault) bool { return under(fault.Pointer, e.Pointer) }
+		from := func(h hole) bool { return follows(fault.Pointer, h) }
+		if len(r.Faults) >= enoughFaults {
+			break
+		}
+		if !slices.ContainsFunc(earlier, within) && !slices.ContainsFunc(r.holes, from) {
+			r.add(fault)
+		}
+	}
+	r.Faults = inOrder(r.Faults)
+}
+
+func (r *Refusal) add(fault api.Fault) {
+	if fault.Params == nil {
+		fault.Params = map[string]string{}
+	}
+	r.Faults = append(r.Faults, fault)
+}
+
+// NotJSON reports whether errors say that a body is no JSON at all.
+func NotJSON(faults []api.Fault) bool {
+	return len(faults) == 1 && strings.HasPrefix(faults[0].Code, "body.json.")
+}

@@ -1,0 +1,92 @@
+package decode
+
+import (
+	"strconv"
+	"strings"
+
+	"railhead/api"
+	"railhead/internal/length"
+)
+
+// The codes of what can be wrong with a body's shape.
+const (
+	CodeSyntax      = "body.json.syntax"
+	CodeEmpty       = "body.json.empty"
+	CodeDeep        = "body.nesting.too_deep"
+	CodeEncoding    = "body.text.encoding"
+	CodeUnknown     = "body.member.unknown"
+	CodeDuplicate   = "body.member.duplicate"
+	CodeMissing     = "body.member.missing"
+	CodeName        = "body.member.name"
+	CodeTooFew      = "body.member.too_few"
+	CodeNull        = "body.value.null"
+	CodeType        = "body.value.type"
+	CodeNotAllowed  = "body.value.not_allowed"
+	CodePattern     = "body.value.pattern"
+	CodeTooSmall    = "body.value.too_small"
+	CodeTooLarge    = "body.value.too_large"
+	CodeTextShort   = "body.text.too_short"
+	CodeTextLong    = "body.text.too_long"
+	CodeListShort   = "body.list.too_short"
+	CodeListLong    = "body.list.too_long"
+	CodeUnreadable  = "body.value.unreadable"
+	CodeRelOneOf    = "body.relation.one_of"
+	CodeRelExcluded = "body.relation.excluded"
+	CodeRelRequired = "body.relation.required"
+	CodeRelSum      = "body.relation.sum"
+)
+
+// form is a pattern of the contract in words.
+type form struct{ key, words string }
+
+// patternForms has every pattern of the contract; a test sees to that.
+var patternForms = map[string]form{
+	api.IDPattern:         {"id", "must be 1 to 40 letters, digits, dots, underscores or hyphens"},
+	api.AmountPattern:     {"amount", `must be a decimal such as "12.50"`},
+	length.Pattern:        {"length", `must be a length with its unit, such as "803.3 mm", "31 5/8 in" or "2' 7 5/8\""`},
+	`^[A-Z]{3}$`:          {"currency", "must be the three capital letters of an ISO 4217 code"},
+	`^[a-z0-9._-]{1,80}$`: {"code", "must be a code: lower-case letters, digits, dots, underscores or hyphens"},
+	`^(empty|few_wires|many_wires|pipe_or_duct|immovable)$`: {"prior", "must be one of empty, few_wires, many_wires, pipe_or_duct, immovable"},
+}
+
+func formOf(pattern string) form {
+	if f, known := patternForms[pattern]; known {
+		return f
+	}
+	return form{"pattern", "does not have the form that is asked for"}
+}
+
+// oneFault is an error of a body, with its params as pairs.
+func oneFault(code, pointer, detail string, params ...string) api.Fault {
+	values := map[string]string{}
+	for i := 0; i+1 < len(params); i += 2 {
+		values[params[i]] = params[i+1]
+	}
+	return api.Fault{Code: code, Pointer: pointer, Detail: detail, Params: values}
+}
+
+func unreadable() api.Fault {
+	return oneFault(CodeUnreadable, "", "the body could not be read")
+}
+
+// typeWords are the JSON types as they are named to people.
+var typeWords = map[string]string{
+	"object": "an object", "array": "a list", "string": "a text", "number": "a number",
+	"integer": "a whole number", "boolean": "true or false",
+}
+
+// either joins words: a, b or c.
+func either(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " or " + words[last]
+}
+
+func counted(n int, one string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + one + "s"
+}

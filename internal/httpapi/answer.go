@@ -1,0 +1,94 @@
+package httpapi
+
+import (
+	"context"
+	"fmt"
+	"runtime/debug"
+
+	"go.opentelemetry.io/otel"
+
+	"railhead/api"
+	"railhead/internal/decode"
+)
+
+var tracer = otel.Tracer("railhead/httpapi")
+
+// Assess answers a body as POST /v1/assessments does, byte for byte.
+func (s *Service) Assess(ctx context.Context, body []byte) ([]byte, *api.Problem) {
+	answer, problem := s.inTime(ctx, assessingPaths[0], body)
+	if problem != nil {
+		problem.RequestID = requestID(ctx)
+	}
+	return answer, problem
+}
+
+type outcome struct {
+	answer   []byte
+	problem  *api.Problem
+	panicked any
+}
+
+// inTime computes an answer, and gives up waiting when time is up or the caller has gone.
+func (s *Service) inTime(ctx context.Context, a assessing, body []byte) ([]byte, *api.Problem) {
+	ctx, cancel := context.WithTimeout(ctx, s.Timeout)
+	defer cancel()
+	done := make(chan outcome, 1)
+	go func() { done <- s.guarded(ctx, a, body) }()
+	select {
+	case <-ctx.Done():
+		return nil, outOfTime.problem()
+	case o := <-done:
+		if o.panicked != nil {
+			panic(o.panicked)
+		}
+		return o.answer, o.problem
+	}
+}
+
+// guarded carries a panic out of its goroutine, with the stack that it had there.
+func (s *Service) guarded(ctx context.Context, a assessing, body []byte) (o outcome) {
+	defer func() {
+		if caught := recover(); caught != nil {
+			o = outcome{panicked: fmt.Errorf("%v\n%s", caught, debug.Stack())}
+		}
+	}()
+	o.answer, o.problem = s.compute(ctx, a, body)
+	return o
+}
+
+func (s *Service) compute(ctx context.Context, a assessing, body []byte) ([]byte, *api.Problem) {
+	req, refusal := s.decode(ctx, body)
+	if refusal != nil {
+		return nil, refused(refusal.Faults)
+	}
+	assessment, faults := s.Core.Assess(ctx, req, a.parts)
+	if len(faults) > 0 {
+		all := &decode.Refusal{}
+		all.Add(faults)
+		return nil, refused(all.Faults)
+	}
+	return s.encoded(ctx, a.pick(assessment))
+}
+
+// decode reads a body. What is wrong with its shape does not keep the core's
+// errors from being listed too, as far as they do not just follow from it.
+func (s *Service) decode(ctx context.Context, body []byte) (*api.Request, *decode.Refusal) {
+	ctx, span := tracer.Start(ctx, "decode")
+	defer span.End()
+	req, refusal := s.decoder.Decode(body)
+	if refusal != nil && refusal.Rest != nil {
+		refusal.Add(s.Core.Check(ctx, refusal.Rest))
+	}
+	return req, refusal
+}
+
+func (s *Service) encoded(ctx context.Context, answer any) ([]byte, *api.Problem) {
+	ctx, span := tracer.Start(ctx, "encode")
+	defer span.End()
+	body, err := encode(answer)
+	if err != nil {
+		logger(ctx).ErrorContext(ctx, "an answer could not be encoded", "request_id", requestID(ctx), "cause", err)
+		return nil, fault.problem()
+	}
+	return body, nil
+}
