@@ -12,16 +12,18 @@ type After struct {
 	Margin  length.Exact
 	By      string // pointer of what rules it
 	Assumed bool   // it rests on what nobody has seen behind an overhead
+	Hanging *Hanging
 }
 
 // AfterAll holds every cabinet against the sky that the applied options leave.
 //
-// An overhead that the planner chose to keep blocks what still overlaps it. One
-// that stays only because a gate is open still needs its trim: it is undecided.
+// An overhead that is kept, by choice or on advice, blocks what still overlaps
+// it. One that stays only because a gate is open still needs its trim: it is
+// undecided.
 func AfterAll(k *kitchen.Kitchen, found []Result, sky kitchen.Sky, applied kitchen.AppliedOptions) []After {
 	s := stage{k, sky, func(o *survey.Overhead) Verdict {
 		a := applied[o.Group]
-		if o.MayCut == survey.CutNo || a.Option == kitchen.Keep && a.By == kitchen.ByChoice {
+		if o.MayCut == survey.CutNo || a.Option == kitchen.Keep && a.By != kitchen.ByDefault {
 			return Blocked
 		}
 		return NeedsTrim
@@ -48,5 +50,5 @@ func (s stage) after(found *Result) After {
 		}
 	}
 	rule := ruling(limits)
-	return After{rule.Verdict, margin, rule.By, assumed}
+	return After{rule.Verdict, margin, rule.By, assumed, hanging(s.k, found.Cabinet, s.sky)}
 }

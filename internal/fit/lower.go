@@ -10,6 +10,7 @@ import (
 // Lower is the room-level alternative to cutting: every row goes down on its legs.
 type Lower struct {
 	By       length.Length
+	Most     length.Length // as far as legs and counter allow
 	Possible bool
 	Gates    []string // what forbids or limits it, by code
 	Spares   []string // overhead groups that need no cut then
@@ -38,9 +39,9 @@ func LowerRow(k *kitchen.Kitchen, found []Result) *Lower {
 		}
 	}
 	if by == 0 {
-		return &Lower{By: least, Gates: append(gates, "plan.row.not_enough")}
+		return &Lower{By: least, Most: allowed, Gates: append(gates, "plan.row.not_enough")}
 	}
-	return &Lower{By: by, Possible: true, Gates: gates, Spares: spared(k, found, by)}
+	return &Lower{By: by, Most: allowed, Possible: true, Gates: gates, Spares: spared(k, found, by)}
 }
 
 // lowering is how far one cabinet must go down to fit; 0 where nothing overlaps

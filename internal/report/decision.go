@@ -26,9 +26,18 @@ func (s Scale) lowerRow(k *kitchen.Kitchen, d decide.Decisions) *api.LowerRow {
 		return nil
 	}
 	return &api.LowerRow{
-		By: s.upL(d.Lower.By), RowShift: s.requestLength(k.Plan.RowShift - d.Lower.By), Possible: d.Lower.Possible,
+		By: s.upL(d.Lower.By), RowShift: s.requestLength(k.Plan.RowShift - s.lowered(d)), Possible: d.Lower.Possible,
 		Gates: each(d.Lower.Gates, func(c string) string { return c }), Spares: each(d.Lower.Spares, func(g string) string { return g }),
 	}
+}
+
+// lowered is how far to set the row lower: a whole step of the tape where legs
+// and counter allow that.
+func (s Scale) lowered(d decide.Decisions) length.Length {
+	if step := d.Lower.By.RoundTo(s.Step, length.Up); step <= d.Lower.Most {
+		return step
+	}
+	return d.Lower.By
 }
 
 // requestLength is a length as a request would give it: a number in the

@@ -32,9 +32,7 @@ func (s Scale) fit(r *fit.Result, readings []level.Reading) api.Fit {
 	if r.Again && r.Reading >= 0 {
 		f.MeasureWhat = readings[r.Reading].Pointer
 	}
-	if h := r.Hanging; h != nil {
-		f.Hanging = &api.Hanging{Verdict: h.Verdict.String(), Need: s.up(h.Need), Have: s.down(h.Have)}
-	}
+	f.Hanging = s.hanging(r.Hanging)
 	if st := r.Standing; st != nil {
 		f.Standing = &api.Standing{Verdict: st.Verdict.String(), Need: s.upL(st.Need), Have: s.down(st.Have)}
 	}
@@ -50,7 +48,15 @@ func (s Scale) limit(l fit.Limit) api.Limit {
 func (s Scale) after(a fit.After) api.FitAfter {
 	return api.FitAfter{
 		Verdict: a.Verdict.String(), Margin: s.down(a.Margin), LimitedBy: a.By, Basis: basis(a.Assumed),
+		Hanging: s.hanging(a.Hanging),
 	}
+}
+
+func (s Scale) hanging(h *fit.Hanging) *api.Hanging {
+	if h == nil {
+		return nil
+	}
+	return &api.Hanging{Verdict: h.Verdict.String(), Need: s.up(h.Need), Have: s.down(h.Have)}
 }
 
 func basis(assumed bool) string {

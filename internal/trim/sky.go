@@ -9,8 +9,9 @@ import (
 // Sky is what hangs under the ceiling once the applied options are carried out:
 // what is kept as found, what is cut at its new level, and what is gone.
 func Sky(k *kitchen.Kitchen, applied kitchen.AppliedOptions, trims []Trim) kitchen.Sky {
-	var out kitchen.Sky
-	for _, h := range k.Found().Hung {
+	found := k.Found()
+	out := kitchen.Sky{Gone: found.Gone}
+	for _, h := range found.Hung {
 		o := h.Overhead
 		if a, ok := applied[o.Group]; ok && a.Option.TakesDown() {
 			out.Gone = append(out.Gone, kitchen.Gone{Overhead: o, From: o.From, To: o.To})
