@@ -41,12 +41,22 @@ func (r *row) plan(k *kitchen.Kitchen, found, after kitchen.Sky) Rail {
 	out.Stations = b.stations(runs, r, &out)
 	hidden := b.hidden(runs, found)
 	out.BeforeCut = len(hidden) == 0
-	out.notice(b, r, runs, hidden)
+	out.notice(b, r, runs, append(b.hidden(runs, gone(found)), hidden...))
 	return out
 }
 
-// hidden are the overheads that hang down to the rail's place now, where a rail
-// is to run: it goes on after they were cut.
+// gone is what went with the old cabinets, as it hung: the wall behind it has
+// come to light, and nothing else is left of it.
+func gone(found kitchen.Sky) kitchen.Sky {
+	var out kitchen.Sky
+	for _, g := range found.Gone {
+		out.Hung = append(out.Hung, kitchen.Hung{Overhead: g.Overhead, From: g.From, To: g.To})
+	}
+	return out
+}
+
+// hidden are the overheads that hang down to the rail's place, where a rail is
+// to run: it goes on after they were cut.
 func (b band) hidden(runs []survey.Span, found kitchen.Sky) []*survey.Overhead {
 	var out []*survey.Overhead
 	for _, t := range atWall(b.k.Room, b.wall, found) {

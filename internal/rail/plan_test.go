@@ -128,6 +128,19 @@ func TestSoffitInTheRailsPlace(t *testing.T) {
 	}
 }
 
+// A closed gap that goes with the old cabinets does not hold the rail up, but
+// nobody has seen the wall behind it.
+func TestClosedGapCarriedByOldCabinets(t *testing.T) {
+	w := wall(3600 * mm)
+	gap := soffit(0, 3600*mm, profile(0, 2050*mm))
+	gap.Kind, gap.Carrier = survey.ClosedGap, survey.CarriedByOldCabinets
+	w.Overheads = []survey.Overhead{gap}
+	r := one(t, planned(cook(room(w), demo(), hung(0, 1800*mm))))
+	if !r.BeforeCut || len(r.Pieces) != 1 || !slices.Contains(codes(r), "rail.wall.unseen") {
+		t.Errorf("before cut %v, pieces %v, %v", r.BeforeCut, r.Pieces, codes(r))
+	}
+}
+
 // Where a sloping soffit comes down to the rail's upper edge the rail stops; a
 // soffit that stands off the wall lets it pass behind.
 func TestSlopingSoffit(t *testing.T) {
