@@ -19,7 +19,9 @@ func (b *body) sparse(w *wall) {
 	under := b.spansOn(w, func(c *cabinet.Placed) bool { return c.Stands() })
 	above := b.spansOn(w, func(c *cabinet.Placed) bool { return c.Kind != cabinet.Base })
 	whole := survey.Span{From: 0, To: w.Length}
-	b.sparseOver(w.FoundFloor, whole, under, finishedFloor, w.Pointer+"/floor")
+	if !b.room.Groups[w.Group].NotLevelled { // which says it already
+		b.sparseOver(w.FoundFloor, whole, under, finishedFloor, w.Pointer+"/floor")
+	}
 	b.sparseOver(w.ceiling, whole, above, finishedCeiling, w.Pointer+"/ceiling")
 	for i := range w.Overheads {
 		o := &w.Overheads[i]

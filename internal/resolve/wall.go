@@ -114,10 +114,9 @@ func (b *body) readFacing(w *wall) {
 	other, ok := b.onWall(in.Wall, pointer+"/wall")
 	distance, read := b.length(in.Distance, pointer+"/distance", positive)
 	switch {
-	case !ok || !read:
-	case other.Index == w.Index:
+	case ok && other.Index == w.Index:
 		b.fault("survey.facing.itself", pointer+"/wall")
-	default:
+	case ok && read:
 		w.Facing = &survey.Facing{Wall: other.Index, Distance: distance}
 	}
 }
