@@ -23,44 +23,75 @@ type seen struct {
 	side from
 }
 
-// seenFrom are a cabinet's floor areas in a wall's coordinates; none where the
+// placedAt is a cabinet as a wall sees it.
+type placedAt struct {
+	c *cabinet.Placed
+	seen
+}
+
+// view is what a wall sees: its own floor area, the areas around the inside
+// corners at its ends, and the walls opposite.
+type view struct {
+	room   *survey.Room
+	wall   *survey.Wall
+	facing []opposite
+}
+
+func viewFrom(room *survey.Room, wall int) view {
+	return view{room, &room.Walls[wall], facing(room, wall)}
+}
+
+// sees appends a cabinet's floor areas in the wall's coordinates; none where the
 // two walls have nothing to do with each other.
-func seenFrom(room *survey.Room, wall int, c *cabinet.Placed) []seen {
-	var out []seen
-	for _, p := range c.Native(room) {
-		out = append(out, onWall(room, wall, p)...)
+func (v view) sees(out []placedAt, c *cabinet.Placed) []placedAt {
+	for _, p := range c.Native(v.room) {
+		if s, ok := v.area(p); ok {
+			out = append(out, placedAt{c, s})
+		}
 	}
 	return out
 }
 
-// onWall is a floor area in a wall's coordinates: its own, around an inside
-// corner, or across the room where two corners tell the stations.
-func onWall(room *survey.Room, wall int, p cabinet.Patch) []seen {
-	w := &room.Walls[wall]
-	switch p.Wall {
-	case wall:
-		return []seen{{p, fromOwnWall}}
-	case w.Next:
-		return around(room, wall, p, fromRightCorner)
-	case w.Prev:
-		return around(room, wall, p, fromLeftCorner)
-	}
-	for _, f := range facing(room, wall) {
-		if f.wall == p.Wall && f.mapped {
-			q := cabinet.Patch{Wall: wall, From: f.turn - p.To, To: f.turn - p.From, Near: f.distance - p.Far, Far: f.distance - p.Near}
-			return []seen{{q, fromFacing}}
+// others are the plan's other cabinets that share some height with one, as the
+// wall sees them.
+func (v view) others(k *kitchen.Kitchen, c *cabinet.Placed) []placedAt {
+	out := make([]placedAt, 0, len(k.Plan.Cabinets))
+	for i := range k.Plan.Cabinets {
+		o := &k.Plan.Cabinets[i]
+		if o.Index != c.Index && levelled(k, c, o) {
+			out = v.sees(out, o)
 		}
 	}
-	return nil
+	return out
 }
 
-func around(room *survey.Room, wall int, p cabinet.Patch, side from) []seen {
-	for _, q := range p.Joined(room) {
-		if q.Wall == wall {
-			return []seen{{q, side}}
+// area is a floor area in the wall's coordinates: its own, around an inside
+// corner, or across the room where two corners tell the stations.
+func (v view) area(p cabinet.Patch) (seen, bool) {
+	switch p.Wall {
+	case v.wall.Index:
+		return seen{p, fromOwnWall}, true
+	case v.wall.Next:
+		return v.around(p, fromRightCorner)
+	case v.wall.Prev:
+		return v.around(p, fromLeftCorner)
+	}
+	for _, f := range v.facing {
+		if f.wall == p.Wall && f.mapped {
+			q := cabinet.Patch{Wall: v.wall.Index, From: f.turn - p.To, To: f.turn - p.From, Near: f.distance - p.Far, Far: f.distance - p.Near}
+			return seen{q, fromFacing}, true
 		}
 	}
-	return nil
+	return seen{}, false
+}
+
+func (v view) around(p cabinet.Patch, side from) (seen, bool) {
+	for _, q := range p.Joined(v.room) {
+		if q.Wall == v.wall.Index {
+			return seen{q, side}, true
+		}
+	}
+	return seen{}, false
 }
 
 // opposite is a wall that another one looks at.
@@ -145,19 +176,18 @@ type hungOver struct {
 // hangingOver lists what hangs over a floor area, on its own wall and on the
 // walls joined to it, each tested on the wall where it was surveyed.
 func hangingOver(k *kitchen.Kitchen, sky kitchen.Sky, area cabinet.Patch) []hungOver {
+	here := viewFrom(k.Room, area.Wall)
 	var out []hungOver
 	for _, h := range sky.Hung {
 		o := h.Overhead
-		own := cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()}
-		for _, s := range onWall(k.Room, area.Wall, own) {
-			if s.side == fromFacing || !area.Overlaps(s.Patch) {
-				continue
-			}
-			shared := shared(area, s.Patch)
-			for _, back := range onWall(k.Room, o.Wall, shared) {
-				low, at := h.Lowest(back.From, back.To)
-				out = append(out, hungOver{o, shared, k.Above(o.Wall, low), at})
-			}
+		s, ok := here.area(cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()})
+		if !ok || s.side == fromFacing || !area.Overlaps(s.Patch) {
+			continue
+		}
+		shared := shared(area, s.Patch)
+		if back, ok := viewFrom(k.Room, o.Wall).area(shared); ok {
+			low, at := h.Lowest(back.From, back.To)
+			out = append(out, hungOver{o, shared, k.Above(o.Wall, low), at})
 		}
 	}
 	return out

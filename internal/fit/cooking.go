@@ -125,9 +125,10 @@ func cookingArea(k *kitchen.Kitchen) cabinet.Patch {
 // an area. A filler of the wall row is taken to end where that row does.
 func combustibles(k *kitchen.Kitchen, area cabinet.Patch) []combustible {
 	var out []combustible
+	here := viewFrom(k.Room, area.Wall)
 	for i := range k.Plan.Cabinets {
 		c := &k.Plan.Cabinets[i]
-		for _, s := range seenFrom(k.Room, area.Wall, c) {
+		for _, s := range here.sees(nil, c) {
 			if c.Kind == cabinet.Wall && s.side != fromFacing && area.Overlaps(s.Patch) {
 				out = append(out, combustible{c.Pointer, "cabinet", c.Underside.Exact()})
 				break

@@ -64,21 +64,19 @@ func (b *beside) sideWall(f front, right bool) []tight {
 // further than it does, and beside the run around an inside corner.
 func (b *beside) sideCabinets(f front, right bool) []tight {
 	var out []tight
-	for _, o := range others(b.k, b.c) {
-		for _, s := range seenFrom(b.k.Room, f.patch.Wall, o) {
-			if s.Far <= f.face() {
-				continue
+	for _, s := range b.others {
+		if s.Wall != f.patch.Wall || s.Far <= f.face() {
+			continue
+		}
+		gap := gapTo(f.patch, right, s.From, s.To)
+		switch s.side {
+		case fromOwnWall:
+			if f.hinges(right) {
+				out = append(out, tight{"fit.filler.at_neighbour", s.c.Pointer, f.aside(s.Far), gap})
 			}
-			gap := gapTo(f.patch, right, s.From, s.To)
-			switch s.side {
-			case fromOwnWall:
-				if f.hinges(right) {
-					out = append(out, tight{"fit.filler.at_neighbour", o.Pointer, f.aside(s.Far), gap})
-				}
-			case cornerAt(right):
-				if s.Near < f.patch.Far+f.leaf {
-					out = append(out, tight{"fit.filler.at_corner", o.Pointer, f.cornerNeed(right, o), gap})
-				}
+		case cornerAt(right):
+			if s.Near < f.patch.Far+f.leaf {
+				out = append(out, tight{"fit.filler.at_corner", s.c.Pointer, f.cornerNeed(right, s.c), gap})
 			}
 		}
 	}

@@ -1,6 +1,8 @@
 package fit
 
 import (
+	"slices"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/finding"
 	"railhead/internal/kitchen"
@@ -42,7 +44,7 @@ const ordinaryFront = 20 * length.Millimetre
 
 // lip minds overheads that reach further out than the cabinet: the front moves
 // under their lip. It needs the fit gap to swing and to be adjusted; a lip below
-// its top stops it. Of several the lowest counts.
+// its top stops it.
 func (d *inFront) lip(p cabinet.Patch) {
 	thickness := ordinaryFront
 	if d.c.Door != nil {
@@ -52,17 +54,18 @@ func (d *inFront) lip(p cabinet.Patch) {
 		return // its rise asks for more
 	}
 	p.Near, p.Far = p.Far, p.Far+thickness
-	low, ok := lowestOf(hangingOver(d.k, d.sky, p))
-	have := low.low.Minus(d.c.Top)
-	if !ok || have.CmpLength(d.k.System.FitGap) >= 0 {
-		return
+	for _, o := range hangingOver(d.k, d.sky, p) {
+		have := o.low.Minus(d.c.Top)
+		if have.CmpLength(d.k.System.FitGap) >= 0 {
+			continue
+		}
+		d.add(finding.Finding{
+			Code: "fit.door.under_lip", Severity: lipSeverity(o.overhead, have), Pointer: o.overhead.Pointer,
+			Params: []finding.Param{place(o.at)},
+			Need:   finding.Up(d.k.System.FitGap.Exact()), Have: finding.Down(have),
+			Remedies: remedies(lowerRow, cutOverhead, shorter),
+		})
 	}
-	d.add(finding.Finding{
-		Code: "fit.door.under_lip", Severity: lipSeverity(low.overhead, have), Pointer: low.overhead.Pointer,
-		Params: []finding.Param{place(low.at)},
-		Need:   finding.Up(d.k.System.FitGap.Exact()), Have: finding.Down(have),
-		Remedies: remedies(lowerRow, cutOverhead, shorter),
-	})
 }
 
 // lipSeverity: a front that cannot open must be answered, unless the overhead
@@ -118,13 +121,18 @@ func opens(f front, have length.Length) finding.Severity {
 
 // beside minds overheads next to the cabinet that stand out further than its
 // closed front and hang lower than its top, such as a duct box or the soffit
-// over a lower neighbour: a leaf hinged there opens to about 90° at most.
+// over a lower neighbour: a leaf hinged there opens to about 90° at most. What
+// also hangs over or before the front itself is told there.
 func (d *inFront) beside(f front, right bool) {
 	if !f.hinges(right) || f.leaf <= f.thickness {
 		return
 	}
+	before := hangingOver(d.k, d.sky, f.sweep())
 	var worst *tight
 	for _, o := range hangingOver(d.k, d.sky, besideSweep(f, right)) {
+		if slices.ContainsFunc(before, func(b hungOver) bool { return b.overhead == o.overhead }) {
+			continue
+		}
 		have, need := gapTo(f.patch, right, o.area.From, o.area.To), f.aside(o.area.Far)
 		if o.low.CmpLength(d.c.Top) >= 0 || have >= need {
 			continue
@@ -185,27 +193,25 @@ func (d *inFront) rise(f front) {
 func (d *inFront) blocked(f front) {
 	have, by, sure := f.leaf, "", true
 	keep := func(near length.Length, pointer string, known bool) {
-		if free := max(near-f.patch.Far, 0); free < have {
+		if free := max(near-f.patch.Far, 0); free < have || free == have && known && !sure {
 			have, by, sure = free, pointer, known
 		}
 	}
-	for _, w := range facing(d.k.Room, f.patch.Wall) {
+	here := viewFrom(d.k.Room, f.patch.Wall)
+	for _, w := range here.facing {
 		keep(w.distance, d.k.Room.Walls[w.wall].Pointer, true)
 	}
-	sweep := f.sweep()
-	for _, o := range others(d.k, d.c) {
-		for _, s := range seenFrom(d.k.Room, sweep.Wall, o) {
-			near := s.Near
-			if s.side == fromFacing {
-				thickness, pull := f.closed(o)
-				near -= thickness + pull
-			}
-			if _, _, any := common(sweep.From, sweep.To, s.From, s.To); any && s.Near >= f.patch.Far {
-				keep(near, o.Pointer, true)
-			}
+	for _, s := range here.others(d.k, d.c) {
+		near := s.Near
+		if s.side == fromFacing {
+			thickness, pull := f.closed(s.c)
+			near -= thickness + pull
 		}
-		d.unmapped(f, o, keep)
+		if _, _, any := common(f.patch.From, f.patch.To, s.From, s.To); any && s.Near >= f.patch.Far {
+			keep(near, s.c.Pointer, true)
+		}
 	}
+	d.unmapped(f, here, keep)
 	if by == "" {
 		return
 	}
@@ -220,23 +226,23 @@ func (d *inFront) blocked(f front) {
 	})
 }
 
-// unmapped keeps a cabinet of a wall that is only known to lie opposite: where
-// along it the two face each other nobody surveyed, so it may be anywhere.
-func (d *inFront) unmapped(f front, o *cabinet.Placed, keep func(length.Length, string, bool)) {
-	for _, w := range facing(d.k.Room, f.patch.Wall) {
-		if w.wall == o.Wall && !w.mapped {
-			thickness, pull := f.closed(o)
-			keep(w.distance-o.Depth-thickness-pull, o.Pointer, false)
+// unmapped keeps the cabinets of walls that are only known to lie opposite: where
+// along them the two face each other nobody surveyed, so it may be anywhere.
+func (d *inFront) unmapped(f front, here view, keep func(length.Length, string, bool)) {
+	for _, w := range here.facing {
+		if w.mapped {
+			continue
+		}
+		for i := range d.k.Plan.Cabinets {
+			o := &d.k.Plan.Cabinets[i]
+			if o.Wall == w.wall && levelled(d.k, d.c, o) {
+				thickness, pull := f.closed(o)
+				keep(w.distance-o.Depth-thickness-pull, o.Pointer, false)
+			}
 		}
 	}
 }
 
-// add keeps one finding of a kind about one thing.
-func (d *inFront) add(f finding.Finding) {
-	for _, have := range d.findings {
-		if have.Code == f.Code && have.Pointer == f.Pointer {
-			return
-		}
-	}
-	d.findings = append(d.findings, f)
-}
+// add keeps one finding of a kind about one thing: the one with the least to
+// spare.
+func (d *inFront) add(f finding.Finding) { d.findings = keepWorst(d.findings, f) }

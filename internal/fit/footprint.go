@@ -91,13 +91,11 @@ func newUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 // under is the stretch of an overhead that stands above a floor area.
 func under(k *kitchen.Kitchen, o *survey.Overhead, p cabinet.Patch) []survey.Span {
 	own := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
-	var out []survey.Span
-	for _, s := range onWall(k.Room, o.Wall, p) {
-		if s.side != fromFacing && own.Overlaps(s.Patch) {
-			out = append(out, survey.Span{From: s.From, To: s.To})
-		}
+	s, ok := viewFrom(k.Room, o.Wall).area(p)
+	if !ok || s.side == fromFacing || !own.Overlaps(s.Patch) {
+		return nil
 	}
-	return out
+	return []survey.Span{{From: s.From, To: s.To}}
 }
 
 // stretches are an overhead's parts between all ends of what stands under it;

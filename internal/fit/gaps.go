@@ -50,9 +50,10 @@ func (b *beside) rowMeets(f *cabinet.Filler, row cabinet.Kind) bool {
 }
 
 // gaps minds what is left open along the wall: too little for the last cabinet
-// of a row to be slid in between two walls, or gaps that call for a filler.
+// of a row to be slid in between two walls, or gaps that call for a filler. A
+// cabinet in something's way has to be placed anew first.
 func (b *beside) gaps() {
-	if b.c.Corner != nil {
+	if b.c.Corner != nil || len(b.clashes) > 0 {
 		return
 	}
 	p := b.c.Native(b.k.Room)[0]
@@ -61,21 +62,13 @@ func (b *beside) gaps() {
 	b.open(p, row)
 }
 
-// placedAt is one cabinet of a row as its wall sees it.
-type placedAt struct {
-	c *cabinet.Placed
-	seen
-}
-
 // row are the cabinets that share the cabinet's height and depth along its wall,
 // those of joined walls that reach around the corner included, from left to right.
 func (b *beside) row(p cabinet.Patch) []placedAt {
 	out := []placedAt{{b.c, seen{p, fromOwnWall}}}
-	for _, o := range others(b.k, b.c) {
-		for _, s := range seenFrom(b.k.Room, p.Wall, o) {
-			if s.side != fromFacing && s.Near < p.Far && p.Near < s.Far {
-				out = append(out, placedAt{o, s})
-			}
+	for _, s := range b.others {
+		if s.side != fromFacing && s.Near < p.Far && p.Near < s.Far {
+			out = append(out, s)
 		}
 	}
 	slices.SortStableFunc(out, func(a, b placedAt) int {
@@ -103,11 +96,11 @@ func (b *beside) slideIn(p cabinet.Patch, row []placedAt) {
 		if o.side == fromOwnWall && o.c.Index > b.c.Index {
 			return
 		}
-		free += max(o.From-reached, 0)
+		free += max(min(o.From, whole)-reached, 0)
 		reached = max(reached, o.To)
 	}
-	free += whole - reached
-	if free < 0 || free >= b.k.System.SideClearance {
+	free += max(whole-reached, 0)
+	if free >= b.k.System.SideClearance {
 		return
 	}
 	b.findings = append(b.findings, finding.Finding{
@@ -149,13 +142,17 @@ func (b *beside) gap(p cabinet.Patch, row []placedAt, right bool) (length.Length
 	if right {
 		end = wall.Length
 	}
-	gap, mine := gapTo(p, right, end, end), true
+	gap, mine, first := gapTo(p, right, end, end), true, -1
 	for _, o := range row {
 		g := gapTo(p, right, o.From, o.To)
-		if o.c == b.c || g < 0 || g > gap {
+		if o.c == b.c || g < 0 || g > gap || g == gap && first >= 0 && first < o.c.Index {
 			continue
 		}
-		gap, by, mine = g, o.c.Pointer, o.side == fromOwnWall && b.c.Index < o.c.Index
+		if g < gap {
+			mine = true
+		}
+		gap, by, first = g, o.c.Pointer, o.c.Index
+		mine = mine && o.side == fromOwnWall && b.c.Index < o.c.Index
 	}
 	if _, surveyed := endsAtWall(b.k.Room, p.Wall, right); by == wall.Pointer+"/length" && !surveyed {
 		return 0, "", false

@@ -12,6 +12,7 @@ import (
 type beside struct {
 	k        *kitchen.Kitchen
 	c        *cabinet.Placed
+	others   []placedAt // what shares some height with it, as its walls see it
 	clashes  []clash
 	findings []finding.Finding
 }
@@ -32,6 +33,9 @@ type clash struct {
 // its neighbour ends, or at the very end of the wall, is in nobody's way.
 func sideways(k *kitchen.Kitchen, c *cabinet.Placed) ([]Limit, []finding.Finding) {
 	b := &beside{k: k, c: c}
+	for _, p := range c.Native(k.Room) {
+		b.others = append(b.others, viewFrom(k.Room, p.Wall).others(k, c)...)
+	}
 	for _, p := range c.Native(k.Room) {
 		b.wallEnds(p)
 		b.neighbours(p)
@@ -111,18 +115,12 @@ func (b *beside) wallEnds(p cabinet.Patch) {
 // neighbours holds a patch against the other cabinets of its wall and of the
 // walls joined to it, where they reach around an inside corner.
 func (b *beside) neighbours(p cabinet.Patch) {
-	for i := range b.k.Plan.Cabinets {
-		o := &b.k.Plan.Cabinets[i]
-		if o.Index == b.c.Index || !levelled(b.k, b.c, o) {
-			continue
-		}
-		for _, s := range seenFrom(b.k.Room, p.Wall, o) {
-			if s.side != fromFacing && p.Overlaps(s.Patch) {
-				b.along(o.Pointer, p, s.From, s.To, finding.Finding{
-					Code: "fit.neighbour.overlap", Params: []finding.Param{finding.Word("other", o.ID)},
-					Remedies: remedies(moveCabinet, narrower),
-				})
-			}
+	for _, s := range b.others {
+		if s.side != fromFacing && p.Overlaps(s.Patch) {
+			b.along(s.c.Pointer, p, s.From, s.To, finding.Finding{
+				Code: "fit.neighbour.overlap", Params: []finding.Param{finding.Word("other", s.c.ID)},
+				Remedies: remedies(moveCabinet, narrower),
+			})
 		}
 	}
 }
@@ -134,15 +132,9 @@ func (b *beside) across(p cabinet.Patch) {
 			b.out(b.k.Room.Walls[f.wall].Pointer, p, p.Far-f.distance, finding.Finding{Code: "fit.facing.overlap"})
 		}
 	}
-	for i := range b.k.Plan.Cabinets {
-		o := &b.k.Plan.Cabinets[i]
-		if o.Index == b.c.Index || !levelled(b.k, b.c, o) {
-			continue
-		}
-		for _, s := range seenFrom(b.k.Room, p.Wall, o) {
-			if s.side == fromFacing && p.Overlaps(s.Patch) {
-				b.out(o.Pointer, p, p.Far-max(p.Near, s.Near), finding.Finding{Code: "fit.facing.overlap"})
-			}
+	for _, s := range b.others {
+		if s.side == fromFacing && p.Overlaps(s.Patch) {
+			b.out(s.c.Pointer, p, p.Far-max(p.Near, s.Near), finding.Finding{Code: "fit.facing.overlap"})
 		}
 	}
 }

@@ -113,54 +113,56 @@ func leastBetween(up, down level.Profile, from, to length.Length) length.Exact {
 	return least
 }
 
-// slideIn asks whether an upright carcass on its shortest legs gets to its place
-// under the ceiling and the overheads there, and under those just in front of it.
+// slideIn asks whether an upright carcass on its shortest legs gets to its place:
+// under the ceiling and the overheads over its footprint, and under those over as
+// much floor again in front of it.
 func slideIn(k *kitchen.Kitchen, c *cabinet.Placed) []finding.Finding {
-	need := c.Height + shortestLeg(k.System)
-	have, by, overhead := wayIn(k, c)
-	if have.CmpLength(need+k.System.FitGap) >= 0 {
-		return nil
-	}
-	f := finding.Finding{
-		Code: "fit.standing.slide_in", Severity: finding.AsCaution, Pointer: by,
-		Need: finding.Up(need.Exact()), Have: finding.Down(have),
-		Remedies: remedies(shorter, otherLegs),
-	}
-	if overhead != nil {
-		f.Remedies = remedies(cutOverhead, shorter, otherLegs)
-	}
-	mayCut := overhead != nil && overhead.MayCut == survey.CutYes
-	if have.CmpLength(need) >= 0 {
-		f.Code = "fit.standing.slide_in_tight"
-	} else if !mayCut {
-		f.Severity = finding.AsStop
-	}
-	return []finding.Finding{f}
-}
-
-// wayIn is the least height, from the floor below, over a tall cabinet's
-// footprint and over as much again in front of it.
-func wayIn(k *kitchen.Kitchen, c *cabinet.Placed) (have length.Exact, by string, o *survey.Overhead) {
-	sky := k.Found()
-	for i, p := range c.Native(k.Room) {
+	w := wayIn{k: k, need: c.Height + shortestLeg(k.System)}
+	for _, p := range c.Native(k.Room) {
 		wall := &k.Room.Walls[p.Wall]
-		if least := leastBetween(wall.Ceiling, wall.Floor, p.From, p.To); i == 0 || least.Less(have) {
-			have, by, o = least, wall.Pointer+"/ceiling", nil
-		}
+		w.under(leastBetween(wall.Ceiling, wall.Floor, p.From, p.To), wall.Pointer+"/ceiling", nil)
 		front := p
 		front.Near, front.Far = p.Far, 2*p.Far
-		for _, over := range append(hangingOver(k, sky, p), hangingOver(k, sky, front)...) {
-			under := &k.Room.Walls[over.overhead.Wall]
-			floor := under.Floor
-			if over.area.Near >= p.Far {
-				floor = under.RoomFloor
-			}
-			for _, s := range onWall(k.Room, under.Index, over.area) {
-				if least := leastBetween(over.overhead.Underside, floor, s.From, s.To); least.Less(have) {
-					have, by, o = least, over.overhead.Pointer, over.overhead
-				}
-			}
+		w.overheads(p, func(w *survey.Wall) level.Profile { return w.Floor })
+		w.overheads(front, func(w *survey.Wall) level.Profile { return w.RoomFloor })
+	}
+	return w.findings
+}
+
+// wayIn collects what a carcass meets on its way.
+type wayIn struct {
+	k        *kitchen.Kitchen
+	need     length.Length
+	findings []finding.Finding
+}
+
+func (w *wayIn) overheads(area cabinet.Patch, floor func(*survey.Wall) level.Profile) {
+	for _, over := range hangingOver(w.k, w.k.Found(), area) {
+		wall := &w.k.Room.Walls[over.overhead.Wall]
+		if s, ok := viewFrom(w.k.Room, wall.Index).area(over.area); ok {
+			w.under(leastBetween(over.overhead.Underside, floor(wall), s.From, s.To), over.overhead.Pointer, over.overhead)
 		}
 	}
-	return have, by, o
+}
+
+// under notes what leaves too little, or less than the fit gap to spare. What
+// may be cut is the trims' business and need not be answered first.
+func (w *wayIn) under(have length.Exact, by string, o *survey.Overhead) {
+	if have.CmpLength(w.need+w.k.System.FitGap) >= 0 {
+		return
+	}
+	f := finding.Finding{
+		Code: "fit.standing.slide_in_tight", Severity: finding.AsCaution, Pointer: by,
+		Need: finding.Up(w.need.Exact()), Have: finding.Down(have), Remedies: remedies(shorter, otherLegs),
+	}
+	if o != nil {
+		f.Remedies = remedies(cutOverhead, shorter, otherLegs)
+	}
+	if have.CmpLength(w.need) < 0 {
+		f.Code = "fit.standing.slide_in"
+		if o == nil || o.MayCut != survey.CutYes {
+			f.Severity = finding.AsStop
+		}
+	}
+	w.findings = keepWorst(w.findings, f)
 }

@@ -2,7 +2,6 @@ package fit
 
 import (
 	"railhead/internal/cabinet"
-	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
@@ -120,16 +119,4 @@ func joinedAt(w *survey.Wall, right bool) int {
 		return w.Next
 	}
 	return w.Prev
-}
-
-// others are the plan's other cabinets that take up a common height.
-func others(k *kitchen.Kitchen, c *cabinet.Placed) []*cabinet.Placed {
-	var out []*cabinet.Placed
-	for i := range k.Plan.Cabinets {
-		o := &k.Plan.Cabinets[i]
-		if o.Index != c.Index && levelled(k, c, o) {
-			out = append(out, o)
-		}
-	}
-	return out
 }

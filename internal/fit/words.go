@@ -48,3 +48,18 @@ func place(at length.Length) finding.Param { return size("at", at) }
 func size(name string, l length.Length) finding.Param {
 	return finding.Size(name, finding.Near(l.Exact()))
 }
+
+// keepWorst adds a finding, or puts it in the place of one of its code about the
+// same thing that has more to spare.
+func keepWorst(in []finding.Finding, f finding.Finding) []finding.Finding {
+	for i := range in {
+		if in[i].Code != f.Code || in[i].Pointer != f.Pointer {
+			continue
+		}
+		if f.Have != nil && in[i].Have != nil && f.Have.Value.Less(in[i].Have.Value) {
+			in[i] = f
+		}
+		return in
+	}
+	return append(in, f)
+}

@@ -45,13 +45,13 @@ func overCounter(k *kitchen.Kitchen) []finding.Finding {
 }
 
 func overBase(k *kitchen.Kitchen, c *cabinet.Placed) bool {
-	for i := range k.Plan.Cabinets {
-		base := &k.Plan.Cabinets[i]
-		if base.Kind != cabinet.Base {
-			continue
-		}
-		for _, p := range c.Native(k.Room) {
-			for _, s := range seenFrom(k.Room, p.Wall, base) {
+	for _, p := range c.Native(k.Room) {
+		here := viewFrom(k.Room, p.Wall)
+		for i := range k.Plan.Cabinets {
+			if k.Plan.Cabinets[i].Kind != cabinet.Base {
+				continue
+			}
+			for _, s := range here.sees(nil, &k.Plan.Cabinets[i]) {
 				if s.side != fromFacing && p.Overlaps(s.Patch) {
 					return true
 				}
