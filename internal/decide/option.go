@@ -87,10 +87,12 @@ func (m *matter) shorter() []Swap {
 	return out
 }
 
+// tallestWithin is the tallest height that ends at or under what is above the
+// cabinet; less than its own, since that one overlaps.
 func tallestWithin(heights []length.Length, c *cabinet.Placed, room length.Exact) (length.Length, bool) {
 	best := length.Length(0)
 	for _, h := range heights {
-		if h > best && h < c.Height && room.CmpLength(c.Underside+h) >= 0 {
+		if h > best && room.CmpLength(c.Underside+h) >= 0 {
 			best = h
 		}
 	}
