@@ -57,6 +57,9 @@ func (b *body) possibleChange(w *wall) {
 	}
 	for i := range w.Overheads {
 		o := &w.Overheads[i]
+		if o.GoesWithOldCabinets() {
+			continue // it is down before anything changes
+		}
 		s := survey.Span{From: o.From, To: o.To}
 		b.above(w.Ceiling, o.Underside, s, "plan.ceiling_change.swallows_overhead", "/plan/ceiling_change")
 		b.above(o.Underside, w.RoomFloor, s, "plan.floor_change.meets_overhead", "/plan/floor_change")

@@ -3,6 +3,7 @@ package resolve
 import (
 	"bytes"
 	"encoding/json"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -32,14 +33,14 @@ func changed(t testing.TB, text string, changes ...change) string {
 	return out.String()
 }
 
-func set(t testing.TB, node any, path []string, value string) any {
+func set(t failing, node any, path []string, value string) any {
 	t.Helper()
 	if len(path) == 0 {
 		var v any
 		dec := json.NewDecoder(strings.NewReader(value))
 		dec.UseNumber()
 		if err := dec.Decode(&v); err != nil {
-			t.Fatalf("%s: %v", value, err)
+			t.Fatal(value, err)
 		}
 		return v
 	}
@@ -57,14 +58,17 @@ func set(t testing.TB, node any, path []string, value string) any {
 		}
 		i, err := strconv.Atoi(path[0])
 		if err != nil || i >= len(n) {
-			t.Fatalf("no element %s", path[0])
+			t.Fatal("no element", path[0])
+		}
+		if len(path) == 1 && value == "" {
+			return slices.Delete(n, i, i+1)
 		}
 		n[i] = set(t, n[i], path[1:], value)
 		return n
 	case nil:
 		return set(t, map[string]any{}, path, value)
 	}
-	t.Fatalf("nothing to step into at %s", path[0])
+	t.Fatal("nothing to step into at", path[0])
 	return nil
 }
 

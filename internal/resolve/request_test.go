@@ -8,8 +8,14 @@ import (
 	"railhead/api"
 )
 
+// failing is what a test and a property have in common.
+type failing interface {
+	Helper()
+	Fatal(args ...any)
+}
+
 // decode reads a body as the wire does.
-func decode(t testing.TB, text string) *api.Request {
+func decode(t failing, text string) *api.Request {
 	t.Helper()
 	var req api.Request
 	if err := json.Unmarshal([]byte(text), &req, json.RejectUnknownMembers(true)); err != nil {

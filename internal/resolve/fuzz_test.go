@@ -1,0 +1,109 @@
+package resolve
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/go-json-experiment/json"
+	"pgregory.net/rapid"
+
+	"railhead/api"
+	"railhead/internal/rules"
+	"railhead/internal/survey"
+)
+
+// FuzzRequest: whatever can be decoded is either refused, with words and pointers, or resolved to a case whose profiles
+// can be read everywhere.
+func FuzzRequest(f *testing.F) {
+	for _, body := range []string{contractRoom, denseRoom, plainRoom, fourWalls, aCorner, everythingWrong, "{}"} {
+		f.Add([]byte(body))
+	}
+	f.Fuzz(func(t *testing.T, body []byte) {
+		var req api.Request
+		if json.Unmarshal(body, &req) != nil {
+			return
+		}
+		if complaint := sound(&req); complaint != "" {
+			t.Fatal(complaint)
+		}
+	})
+}
+
+// sound is what is wrong with how a request was resolved; empty for nothing.
+func sound(req *api.Request) string {
+	c, faults := Request(req)
+	if (c == nil) != (len(faults) > 0) {
+		return fmt.Sprintf("case %v with %d faults", c != nil, len(faults))
+	}
+	for _, fault := range faults {
+		if _, ok := rules.Of(fault.Code); !ok || len(fault.Pointer) == 0 || fault.Pointer[0] != '/' {
+			return fmt.Sprintf("%s at %q", fault.Code, fault.Pointer)
+		}
+	}
+	if c == nil {
+		return ""
+	}
+	for i := range c.Kitchen.Room.Walls {
+		w := &c.Kitchen.Room.Walls[i]
+		if closest(w.Ceiling, w.RoomFloor, survey.Span{To: w.Length}).Value.Sign() <= 0 {
+			return fmt.Sprintf("wall %d: the ceiling is under the floor", i)
+		}
+	}
+	if len(c.Kitchen.Datums) != len(c.Kitchen.Room.Groups) {
+		return "a level group without a datum"
+	}
+	return ""
+}
+
+// Members taken out, or set to what a slip of the finger makes of them, are refused or answered; nothing breaks.
+func TestSlipsOfTheFinger(t *testing.T) {
+	bodies := []string{contractRoom, denseRoom, fourWalls, aCorner}
+	values := []string{"", "-1", "0", "1", "600", "99999", "1e9", "0.0000001", `""`, `"x"`, `"A"`, `"a"`, `"31 5/8 in"`, `"-2'"`, `"100 m"`, "[]", "{}", "true", "false"}
+	rapid.Check(t, func(t *rapid.T) {
+		var doc any
+		if err := json.Unmarshal([]byte(rapid.SampledFrom(bodies).Draw(t, "body")), &doc); err != nil {
+			t.Fatal(err)
+		}
+		for range rapid.IntRange(1, 4).Draw(t, "slips") {
+			pointer := rapid.SampledFrom(pointers(doc, "")).Draw(t, "pointer")
+			doc = set(t, doc, strings.Split(pointer, "/")[1:], rapid.SampledFrom(values).Draw(t, "value"))
+		}
+		body, err := json.Marshal(doc)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var req api.Request
+		if json.Unmarshal(body, &req) != nil {
+			return // the decoder's to refuse
+		}
+		if complaint := sound(&req); complaint != "" {
+			t.Fatalf("%s\n%s", complaint, body)
+		}
+	})
+}
+
+// pointers are all members of a body but itself, in order.
+func pointers(node any, base string) (out []string) {
+	add := func(pointer string, child any) { out = append(append(out, pointer), pointers(child, pointer)...) }
+	switch n := node.(type) {
+	case map[string]any:
+		for _, name := range slices.Sorted(maps.Keys(n)) {
+			add(base+"/"+name, n[name])
+		}
+	case []any:
+		for i := range n {
+			add(item0(base, i), n[i])
+		}
+	}
+	return out
+}
+
+func BenchmarkRequest(b *testing.B) {
+	req := decode(b, contractRoom)
+	for b.Loop() {
+		Request(req)
+	}
+}
