@@ -50,6 +50,7 @@ func (b *body) depth(in *api.Cabinet, c *cabinet.Placed) length.Length {
 // readLevels works out underside and top: either may be given, else the system's row with the row shift.
 func (b *body) readLevels(in *api.Cabinet, c *cabinet.Placed, heightOK bool) {
 	top, under := c.Pointer+"/top", c.Pointer+"/underside"
+	c.OwnLevel = in.Top.Given() || in.Underside.Given()
 	if in.Top.Given() && in.Underside.Given() {
 		b.fault("plan.cabinet.top_and_underside", top)
 	}

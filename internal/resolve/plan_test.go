@@ -33,6 +33,9 @@ func TestUndersideAndTop(t *testing.T) {
 		if got := p.Underside.MM() + " " + p.Top.MM(); got != c.want {
 			t.Errorf("%s: %s, want %s", c.name, got, c.want)
 		}
+		if own := strings.Contains(c.cabinet, "underside") || strings.Contains(c.cabinet, "top"); p.OwnLevel != own {
+			t.Errorf("%s: placed by itself %v, want %v", c.name, p.OwnLevel, own)
+		}
 	}
 }
 

@@ -46,6 +46,11 @@ var planRules = []Rule{
 	{Code: "plan.corner.not_joined", Status: Own, Source: impossible, Says: "This wall does not meet the cabinet's own wall in an inside corner."},
 	{Code: "plan.corner.not_in_corner", Status: Own, Source: impossible, Says: "A corner cabinet stands in the corner; this one is {gap} off it."},
 
+	// What limits lowering the rows.
+	{Code: "plan.legs.shortest", Status: Own, Source: ownRule, Says: "The rows go down no further than the shortest legs."},
+	{Code: "plan.counter.lowest", Status: CommonPractice, Source: practice, Says: "The rows go down no further than the lowest counter that is taken."},
+	{Code: "plan.row.not_enough", Status: Own, Source: ownRule, Says: "Going down that far brings no cabinet clear of what is above it."},
+
 	// The cabinet system.
 	{Code: "system.id.unknown", Status: Own, Source: ownRule, Says: "There is no built-in system of this id; GET /v1/systems lists them."},
 	{Code: "system.length.not_positive", Status: Own, Source: impossible, Says: "This length must be more than 0."},
