@@ -11,20 +11,20 @@ import (
 
 // body is one request being resolved, and what has come of it so far.
 type body struct {
-	req    *api.Request
-	units  length.Unit // of the numbers that are being read
-	ids    ids
-	frame  frame
-	walls  []wall
-	room   *survey.Room
-	system *cabinet.System // nil where it is not usable
-	plan   *cabinet.Plan
-	given  kitchen.Given
-	moved  changes
-	cases  kitchen.Kitchen
-	out    Case
-	faults []Fault
-	once   map[string]bool // assumptions made and questions asked
+	req     *api.Request
+	units   length.Unit // of the numbers that are being read
+	ids     ids
+	frame   frame
+	walls   []wall
+	room    *survey.Room
+	system  *cabinet.System // nil where it is not usable
+	plan    *cabinet.Plan
+	given   kitchen.Given
+	moved   changes
+	kitchen kitchen.Kitchen
+	out     Case
+	faults  []Fault
+	once    map[string]bool // assumptions made and questions asked
 }
 
 func newBody(req *api.Request) *body {
@@ -92,8 +92,8 @@ func size(name string, l length.Length) finding.Param {
 }
 
 func (b *body) finished() *Case {
-	b.cases.Room, b.cases.System, b.cases.Plan = b.room, b.system, b.plan
-	b.cases.Datums = kitchen.Datums(b.room, b.plan, b.given)
-	b.out.Kitchen = &b.cases
+	b.kitchen.Room, b.kitchen.System, b.kitchen.Plan = b.room, b.system, b.plan
+	b.kitchen.Datums = kitchen.Datums(b.room, b.plan, b.given)
+	b.out.Kitchen = &b.kitchen
 	return &b.out
 }

@@ -1,11 +1,8 @@
 package resolve
 
 import (
-	"slices"
-
 	"railhead/api"
 	"railhead/internal/cabinet"
-	"railhead/internal/finding"
 	"railhead/internal/length"
 )
 
@@ -85,63 +82,4 @@ func (b *body) rowUnderside(c *cabinet.Placed, pointer string) length.Length {
 		return 0
 	}
 	return b.system.WallUnderside + b.plan.RowShift
-}
-
-// offList mentions sizes that the system does not make.
-func (b *body) offList(in *api.Cabinet, c *cabinet.Placed) {
-	if b.system == nil {
-		return
-	}
-	sizes := b.system.Sizes(c.Kind)
-	if len(sizes.Heights) == 0 {
-		b.caution("plan.cabinet.kind_not_made", c.Pointer+"/kind", finding.Word("kind", c.Kind.String()))
-		return
-	}
-	b.onList(sizes.Heights, c.Height, c.Pointer+"/height")
-	if in.Corner == nil {
-		b.onList(sizes.Widths, c.Width(), c.Pointer+"/width")
-	}
-	if in.Depth.Given() {
-		b.onList(sizes.Depths, c.Depth, c.Pointer+"/depth")
-	}
-}
-
-func (b *body) onList(list []length.Length, l length.Length, pointer string) {
-	if len(list) > 0 && !slices.Contains(list, l) {
-		b.caution("plan.size.off_list", pointer, size("size", l), size("nearest", nearest(list, l)))
-	}
-}
-
-// nearest is the size closest to one that is not made; the smaller of two.
-func nearest(list []length.Length, l length.Length) length.Length {
-	best := list[0]
-	for _, s := range list[1:] {
-		if (s - l).Abs() < (best - l).Abs() {
-			best = s
-		}
-	}
-	return best
-}
-
-// door reads a front. Its thickness and its pull are taken as ordinary where nobody gave them (common practice, no
-// source).
-func (b *body) door(in *api.Door, pointer string) *cabinet.Door {
-	if in == nil {
-		return nil
-	}
-	thickness := b.metricOr(20*length.Millimetre, length.Inch*3/4)
-	pull := b.metricOr(40*length.Millimetre, length.Inch*3/2)
-	d := &cabinet.Door{
-		Opens:     oneOf[cabinet.Opens](b, in.Opens, pointer+"/opens", "none", "left", "right", "pair", "up", "drawer"),
-		Rise:      b.lengthOr(in.Rise, pointer+"/rise", notNegative, 0),
-		Thickness: b.lengthOr(in.Thickness, pointer+"/thickness", positive, thickness),
-		Pull:      b.lengthOr(in.Pull, pointer+"/pull", notNegative, pull),
-	}
-	if !in.Thickness.Given() {
-		b.assume("assume.door.thickness", thickness, pointer+"/thickness")
-	}
-	if !in.Pull.Given() {
-		b.assume("assume.door.pull", pull, pointer+"/pull")
-	}
-	return d
 }

@@ -12,7 +12,7 @@ import (
 
 // readChoices reads what was decided, by overhead group in order of name.
 func (b *body) readChoices() {
-	b.cases.Choices = map[string]kitchen.Choice{}
+	b.kitchen.Choices = map[string]kitchen.Choice{}
 	for _, group := range slices.Sorted(maps.Keys(b.req.Choices)) {
 		in, pointer := b.req.Choices[group], member("/choices", group)
 		if !b.isGroup(group, pointer) {
@@ -31,7 +31,7 @@ func (b *body) readChoices() {
 				c.Spans = append(c.Spans, s)
 			}
 		}
-		b.cases.Choices[group] = c
+		b.kitchen.Choices[group] = c
 	}
 }
 

@@ -95,7 +95,7 @@ func pointers(node any, base string) (out []string) {
 		}
 	case []any:
 		for i := range n {
-			add(item0(base, i), n[i])
+			add(element(base, i), n[i])
 		}
 	}
 	return out

@@ -18,7 +18,7 @@ func (b *body) readMoney() {
 	b.amount(in.StoragePerLitre, "/money/storage_per_litre")
 	b.amount(in.Probe, "/money/probe")
 	if worth, ok := b.amount(in.ToCeilingWorth, "/money/to_ceiling_worth"); ok {
-		b.cases.Worth = kitchen.Worth{ToCeiling: worth.Sign() > 0, Pointer: "/money/to_ceiling_worth"}
+		b.kitchen.Worth = kitchen.Worth{ToCeiling: worth.Sign() > 0, Pointer: "/money/to_ceiling_worth"}
 	}
 	for _, code := range slices.Sorted(maps.Keys(in.Rates)) {
 		rate := in.Rates[code]

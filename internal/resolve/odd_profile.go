@@ -94,7 +94,7 @@ func (b *body) steepProfile(p level.Profile, pointer string) {
 			fall = fall.Neg()
 		}
 		if usual := angular(run); fall.CmpLength(steepness*usual) > 0 {
-			b.note("survey.profile.steep", item0(pointer, i), size("from", points[i-1].At), size("to", points[i].At), size("usual", usual))
+			b.note("survey.profile.steep", element(pointer, i), size("from", points[i-1].At), size("to", points[i].At), size("usual", usual))
 			b.weigh(nil, finding.Up(fall))
 			return
 		}

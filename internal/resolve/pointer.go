@@ -19,5 +19,5 @@ func area(pointer string) string {
 	return first
 }
 
-// item0 points to an element of the list that the pointer itself points to.
-func item0(list string, i int) string { return list + "/" + strconv.Itoa(i) }
+// element points to an element of the list that the pointer itself points to.
+func element(list string, i int) string { return list + "/" + strconv.Itoa(i) }

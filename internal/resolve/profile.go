@@ -25,7 +25,7 @@ func (b *body) profile(in []api.Point, pointer string, w *wall) (level.Profile, 
 
 // point reads one point; it is nil where its station is not usable, and false where anything is refused.
 func (b *body) point(in []api.Point, i int, pointer string, w *wall) (*level.Point, bool) {
-	at := item0(pointer, i)
+	at := element(pointer, i)
 	station, ok := b.length(in[i].At, at+"/at", anySign)
 	if !ok {
 		b.reading(&in[i].Reading, at, w, noFloor)
@@ -62,7 +62,7 @@ func (b *body) inOrder(points []level.Point, where []int, pointer string, ok boo
 			return p, ok
 		}
 		i := start + fault.Index
-		b.fault(fault.Code, item0(pointer, where[i])+"/at")
+		b.fault(fault.Code, element(pointer, where[i])+"/at")
 		ok, start = false, i
 		if fault.Code == "survey.profile.third_at_station" {
 			start = i - 1 // a fourth is one too many as well

@@ -1,8 +1,11 @@
 package resolve
 
 import (
+	"cmp"
+
 	"railhead/api"
 	"railhead/internal/length"
+	"railhead/internal/survey"
 )
 
 // closestStuds is the smallest spacing that is taken for one of studs; they are some 40 mm thick themselves (common
@@ -42,14 +45,24 @@ func (b *body) spacedStuds(in *api.Studs, pointer string, w *wall) (out []length
 
 func (b *body) listedStuds(in []api.Length, pointer string, w *wall) (out []length.Length) {
 	for i := range in {
-		at, ok := b.length(in[i], item0(pointer, i), anySign)
+		at, ok := b.length(in[i], element(pointer, i), anySign)
 		switch {
-		case !ok || !b.onWallAt(w, at, "survey.stud.off_wall", item0(pointer, i)):
+		case !ok || !b.onWallAt(w, at, "survey.stud.off_wall", element(pointer, i)):
 		case len(out) > 0 && at <= out[len(out)-1]:
-			b.fault("survey.studs.unordered", item0(pointer, i))
+			b.fault("survey.studs.unordered", element(pointer, i))
 		default:
 			out = append(out, at)
 		}
 	}
 	return out
+}
+
+func (b *body) readBacking(w *wall) {
+	w.Backing = oneOf[survey.Backing](b, cmp.Or(w.in.Backing, "unknown"), w.Pointer+"/backing",
+		"unknown", "wood_stud", "steel_stud", "masonry", "board")
+	w.Board = b.lengthOr(w.in.Board, w.Pointer+"/board", notNegative, 0)
+	if w.in.Studs != nil {
+		w.StudsKnown = true
+		w.Studs = b.studs(w.in.Studs, w.Pointer+"/studs", w)
+	}
 }

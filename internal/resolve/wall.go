@@ -72,23 +72,13 @@ func (b *body) readFloor(w *wall) {
 	pointer, taped := w.Pointer+"/floor", false
 	for i, p := range w.in.Floor {
 		if p.AboveFloor.Given() {
-			b.fault("survey.floor.above_floor", item0(pointer, i)+"/above_floor")
+			b.fault("survey.floor.above_floor", element(pointer, i)+"/above_floor")
 			taped = true
 		}
 	}
 	floor, ok := b.profile(w.in.Floor, pointer, w)
 	w.FoundFloor, w.Floor, w.RoomFloor = floor, floor, floor
 	w.floorOK = ok && !taped
-}
-
-func (b *body) readBacking(w *wall) {
-	w.Backing = oneOf[survey.Backing](b, cmp.Or(w.in.Backing, "unknown"), w.Pointer+"/backing",
-		"unknown", "wood_stud", "steel_stud", "masonry", "board")
-	w.Board = b.lengthOr(w.in.Board, w.Pointer+"/board", notNegative, 0)
-	if w.in.Studs != nil {
-		w.StudsKnown = true
-		w.Studs = b.studs(w.in.Studs, w.Pointer+"/studs", w)
-	}
 }
 
 // readOn reads what was measured on a wall.
@@ -104,36 +94,6 @@ func (b *body) readOn(w *wall) {
 	for i := range w.in.Overheads {
 		b.readOverhead(w, i)
 	}
-}
-
-func (b *body) readFacing(w *wall) {
-	in, pointer := w.in.Facing, w.Pointer+"/facing"
-	if in == nil {
-		return
-	}
-	other, ok := b.onWall(in.Wall, pointer+"/wall")
-	distance, read := b.length(in.Distance, pointer+"/distance", positive)
-	switch {
-	case ok && other.Index == w.Index:
-		b.fault("survey.facing.itself", pointer+"/wall")
-	case ok && read:
-		w.Facing = &survey.Facing{Wall: other.Index, Distance: distance}
-	}
-}
-
-func (b *body) readBench() {
-	in, pointer := b.req.Survey.Bench, "/survey/bench"
-	if in == nil {
-		return
-	}
-	at, ok := b.length(in.At, pointer+"/at", anySign)
-	w, found := b.onWall(in.Wall, pointer+"/wall")
-	if !ok || !found {
-		return
-	}
-	b.onWallAt(w, at, "survey.bench.off_wall", pointer+"/at")
-	mark, _ := b.level(&in.Level, pointer+"/level", w, b.floorNear(w, at, at))
-	b.room.Bench = &survey.Bench{Pointer: pointer, Wall: w.Index, At: at, Level: mark, Says: in.Says}
 }
 
 // onWallAt refuses a station that is not on the wall.
