@@ -129,8 +129,26 @@ func TestALowCabinetIsNotExchangedForItsOwnHeight(t *testing.T) {
 		a := &k.Plan.Cabinets[0]
 		a.Underside, a.Top, a.OwnLevel = mm(1400), mm(2060), true
 	}
-	swaps := optionOf(room(2350, low, under(2070)), kitchen.RemoveTaller).Swaps
+	swaps := optionOf(room(2300, low, under(2070)), kitchen.RemoveTaller).Swaps
 	if len(swaps) != 1 || swaps[0].Height != mm(900) || swaps[0].Top != mm(2300) {
 		t.Errorf("swaps %+v", swaps)
+	}
+	if swaps := optionOf(room(2299, low, under(2070)), kitchen.RemoveTaller).Swaps; len(swaps) != 0 {
+		t.Errorf("a millimetre less: swaps %+v", swaps)
+	}
+}
+
+// What was seen behind the part on one wall says nothing of the ceiling on the
+// wall around the corner.
+func TestCeilingSeenBehindCountsOnItsOwnWall(t *testing.T) {
+	k := room(2500, func(k *kitchen.Kitchen) {
+		addWall(k, 2400, 2350)
+		k.Room.Walls[0].Next, k.Room.Walls[1].Prev = 1, 0
+		seen := at(2500)
+		first(k).Behind = survey.Behind{Ceiling: survey.Yes, CeilingLevel: &seen}
+		k.Plan.Cabinets = []cabinet.Placed{wallCabinet("a", 1, 0, 600, 660)}
+	})
+	if got := mattersOf(k)[0].taller; got.have.CmpLength(mm(2350)) != 0 || got.by != "/survey/walls/1/ceiling" {
+		t.Errorf("have %v by %s", got.have, got.by)
 	}
 }

@@ -65,6 +65,8 @@ func TestGates(t *testing.T) {
 		{"but not of opening a part beside it", 2500, kitchen.OpenPart, true, nil, []func(*kitchen.Kitchen){holding(survey.PipeRun, 2300, survey.NotMovable), choseBeside}},
 		{"an immovable pipe beside the cut is left alone", 2500, kitchen.Trim, true, nil, []func(*kitchen.Kitchen){holding(survey.PipeRun, 2110, survey.NotMovable), cabinetAt(304)}},
 		{"a pipe at the end of the cut is in its way", 2500, kitchen.Trim, false, []string{gateImmovable}, []func(*kitchen.Kitchen){holding(survey.PipeRun, 2110, survey.NotMovable), cabinetAt(303)}},
+		{"a pipe from where the cut ends is in its way", 2500, kitchen.Trim, false, []string{gateImmovable}, []func(*kitchen.Kitchen){holding(survey.PipeRun, 2110, survey.NotMovable), narrow(97)}},
+		{"a pipe from beyond the cut is not", 2500, kitchen.Trim, true, nil, []func(*kitchen.Kitchen){holding(survey.PipeRun, 2110, survey.NotMovable), narrow(96)}},
 		{"what the old cabinets carry cannot stay", 2500, kitchen.Keep, false, []string{gateGoesAnyhow}, []func(*kitchen.Kitchen){on(carried)}},
 		{"nor is there anything to trim", 2500, kitchen.Trim, false, []string{gateNothingToTake}, []func(*kitchen.Kitchen){on(carried)}},
 		{"the hood stays: so does its box", 2500, kitchen.Move, false, []string{gateHoodStays}, []func(*kitchen.Kitchen){on(ductBox), hood(false)}},
@@ -93,6 +95,10 @@ func choseBeside(k *kitchen.Kitchen) {
 
 func cabinetAt(from int) func(*kitchen.Kitchen) {
 	return func(k *kitchen.Kitchen) { k.Plan.Cabinets[0] = wallCabinet("a", 0, from, 600, 660) }
+}
+
+func narrow(width int) func(*kitchen.Kitchen) {
+	return func(k *kitchen.Kitchen) { k.Plan.Cabinets[0] = wallCabinet("a", 0, 0, width, 660) }
 }
 
 func tallestRow(k *kitchen.Kitchen) { k.Plan.Cabinets[0] = wallCabinet("a", 0, 0, 600, 900) }

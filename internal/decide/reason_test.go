@@ -9,6 +9,7 @@ import (
 
 	"railhead/internal/cabinet"
 	"railhead/internal/finding"
+	"railhead/internal/fit"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
@@ -106,11 +107,27 @@ func TestReasons(t *testing.T) {
 func probed(k *kitchen.Kitchen) { first(k).Inside.Looked = survey.ProbeHole }
 
 func oldRun(k *kitchen.Kitchen) {
-	k.Plan.Old = []cabinet.Old{{ID: "o", Kind: cabinet.Wall, From: 0, To: mm(1200), Depth: mm(320), Top: at(2100)}}
+	k.Plan.Old = []cabinet.Old{
+		{ID: "o", Kind: cabinet.Wall, From: 0, To: mm(1200), Depth: mm(320), Top: at(2100)},
+		{ID: "b", Kind: cabinet.Base, From: 0, To: mm(3000), Depth: mm(600), Top: at(860)},
+	}
 }
 
 func longLegs(k *kitchen.Kitchen) {
 	k.System.LegTravel = &cabinet.LegTravel{Up: mm(20), Down: mm(30)}
+}
+
+// Lowering that cannot be done is no reason.
+func TestLoweringThatIsShutIsNoReason(t *testing.T) {
+	k := room(2500)
+	found := fit.Check(k)
+	for _, possible := range []bool{true, false} {
+		lower := &fit.Lower{By: mm(22), Possible: possible, Spares: []string{"s"}}
+		reasons := Decide(k, found, fit.Rows(k), lower).Overheads[0].Reasons
+		if got := anyOf(reasons, func(r Reason) bool { return r.Code == becauseLowerRow }); got != possible {
+			t.Errorf("possible %v, told %v", possible, got)
+		}
+	}
 }
 
 // A gate's kind says under which factor it is told.

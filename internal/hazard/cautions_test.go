@@ -20,10 +20,13 @@ const soffit = "/survey/walls/0/overheads/0"
 
 func mm(v int) length.Length { return length.Length(v) * length.Millimetre }
 
+// floor is where the floor lies in the survey's frame.
+const floor = 1000 * length.Millimetre
+
 // base is a young house with one plain framed soffit that was opened and is
 // empty, and no cabinets: work on it is dusty, high and can fall, no more.
 func base(edits ...func(*kitchen.Kitchen)) *kitchen.Kitchen {
-	flat := level.Level(level.Fixed(length.Length(0).Exact()))
+	flat := level.Level(level.Fixed(floor.Exact()))
 	wall := survey.Wall{Pointer: "/survey/walls/0", Length: mm(3600), Prev: -1, Next: -1, Floor: flat}
 	wall.Overheads = []survey.Overhead{{
 		ID: "s", Group: "s", Pointer: soffit, To: mm(3600), Depth: mm(330),
@@ -55,6 +58,7 @@ func planned(kind cabinet.Kind, width, height int) func(*kitchen.Kitchen) {
 	return func(k *kitchen.Kitchen) {
 		i := len(k.Plan.Cabinets)
 		c := cabinet.Placed{Index: i, Pointer: "/plan/cabinets/" + string(rune('0'+i)), Kind: kind, To: mm(width), Depth: mm(360), Height: mm(height)}
+		c.Underside = mm(120)
 		if kind == cabinet.Wall {
 			c.Underside = mm(1460)
 		}
@@ -67,7 +71,7 @@ func gasValve(at, height int) func(*kitchen.Kitchen) {
 	return func(k *kitchen.Kitchen) {
 		k.Room.Walls[0].Fixtures = []survey.Fixture{{
 			Pointer: "/survey/walls/0/points/0", Kind: survey.GasValve, At: mm(at), Width: mm(80), Height: mm(80),
-			Level: level.Fixed(mm(height).Exact()),
+			Level: level.Fixed((floor + mm(height)).Exact()),
 		}}
 	}
 }
@@ -125,7 +129,13 @@ func TestTriggers(t *testing.T) {
 		{"cooking by induction", []string{"caution.cooking.electric /plan/cooking"}, []func(*kitchen.Kitchen){cooking(cabinet.Induction)}},
 		{"a gas valve behind a base cabinet", []string{"caution.gas.valve_covered /survey/walls/0/points/0"}, []func(*kitchen.Kitchen){planned(cabinet.Base, 600, 740), gasValve(300, 60)}},
 		{"a gas valve beside it", nil, []func(*kitchen.Kitchen){planned(cabinet.Base, 600, 740), gasValve(640, 60)}},
-		{"a gas valve over it", nil, []func(*kitchen.Kitchen){planned(cabinet.Base, 600, 740), gasValve(300, 780)}},
+		{"a gas valve over it", nil, []func(*kitchen.Kitchen){planned(cabinet.Base, 600, 740), gasValve(300, 900)}},
+		{"a gas valve under a wall cabinet", []string{"caution.falling.cabinets /plan/cabinets/0"}, []func(*kitchen.Kitchen){planned(cabinet.Wall, 600, 500), gasValve(300, 1420)}},
+		{"a boxed beam of boards bears nothing", nil, []func(*kitchen.Kitchen){on(func(o *survey.Overhead) { o.Kind = survey.Beam })}},
+		{"a beam of which nobody knows", []string{"caution.structure.bearing " + soffit + "/structure"}, []func(*kitchen.Kitchen){on(func(o *survey.Overhead) { o.Kind, o.Structure = survey.Beam, survey.StructureUnknown })}},
+		{"a gap that the old cabinets carry bears nothing", nil, []func(*kitchen.Kitchen){on(func(o *survey.Overhead) {
+			o.Kind, o.Carrier, o.Structure = survey.ClosedGap, survey.CarriedByOldCabinets, survey.StructureUnknown
+		})}},
 		{"drilling masonry for the rail", []string{"caution.dust.silica /survey/walls/0/backing", "caution.falling.cabinets /plan/cabinets/0"}, []func(*kitchen.Kitchen){planned(cabinet.Wall, 600, 500), masonry}},
 	}
 	always := written(Cautions(base(), opening))
@@ -171,6 +181,34 @@ func TestOnlyWhatIsOpenedWarns(t *testing.T) {
 	gap := on(func(o *survey.Overhead) { o.Kind, o.Carrier = survey.ClosedGap, survey.CarriedByOldCabinets })
 	if got := written(Cautions(base(gas, gap), keeping)); !slices.Contains(got, "caution.gas.inside "+soffit+"/inside/services/0") {
 		t.Errorf("a gap that goes with the old cabinets warns of %v", got)
+	}
+}
+
+// A solid body gives off dust whatever it is faced with; boards and metal alone
+// do not. A beam has no hollow to block.
+func TestWhatAnOpeningDoesNotWarnOf(t *testing.T) {
+	wood := on(func(o *survey.Overhead) { o.Finish = "wood" })
+	cases := map[string]struct {
+		edit  func(*survey.Overhead)
+		dusty bool
+		block bool
+	}{
+		"framed":       {func(*survey.Overhead) {}, false, true},
+		"solid":        {func(o *survey.Overhead) { o.Structure = survey.Solid }, true, false},
+		"bearing":      {func(o *survey.Overhead) { o.Structure = survey.Bearing }, true, false},
+		"a boxed beam": {func(o *survey.Overhead) { o.Kind = survey.Beam }, false, false},
+		"nobody knows": {func(o *survey.Overhead) { o.Structure = survey.StructureUnknown }, false, true},
+	}
+	for name, c := range cases {
+		t.Run(name, func(t *testing.T) {
+			got := written(Cautions(base(wood, on(c.edit)), opening))
+			if dusty := slices.Contains(got, "caution.dust.silica "+soffit); dusty != c.dusty {
+				t.Errorf("dust: %v", dusty)
+			}
+			if block := slices.Contains(got, "caution.fire.blocking "+soffit); block != c.block {
+				t.Errorf("fireblocking: %v", block)
+			}
+		})
 	}
 }
 
