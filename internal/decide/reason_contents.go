@@ -64,11 +64,22 @@ func (m *matter) unseen() *Reason {
 	if len(blind) == 0 {
 		return nil
 	}
-	r := Reason{Factor: Contents, Leans: LeansKeep, Code: becauseUnseen, Evidence: blind}
+	r := Reason{Factor: Contents, Leans: LeansKeep, Code: becauseUnseen, Evidence: append(blind, m.hints()...)}
 	if anyOf(m.group.Parts, func(p *survey.Overhead) bool { return p.Inside.Looked != survey.NotLooked }) {
 		r.Leans, r.Code = LeansNone, becausePartSeen
 	}
 	return &r
+}
+
+// hints are the pointers to signs of what may be inside.
+func (m *matter) hints() []string {
+	var out []string
+	for _, p := range m.group.Parts {
+		if len(p.Inside.Hints) > 0 && !hazard.SeenAll(p) {
+			out = append(out, p.Inside.Pointer+"/hints")
+		}
+	}
+	return out
 }
 
 func everyPart(*survey.Overhead) bool { return true }

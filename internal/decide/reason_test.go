@@ -48,6 +48,7 @@ func TestReasons(t *testing.T) {
 		edits    []func(*kitchen.Kitchen)
 	}{
 		{"nobody looked inside", 2500, becauseUnseen, LeansKeep, s + "/inside", nil},
+		{"nobody looked inside, but a bath above is a sign", 2500, becauseUnseen, LeansKeep, s + "/inside/hints", []func(*kitchen.Kitchen){on(func(o *survey.Overhead) { o.Inside.Hints = []string{"bath_above"} })}},
 		{"a probe hole shows a part", 2500, becausePartSeen, LeansNone, s + "/inside", []func(*kitchen.Kitchen){probed}},
 		{"seen empty", 2500, becauseEmpty, LeansTakeDown, s + "/inside", []func(*kitchen.Kitchen){empty}},
 		{"rerouted wires need new board before a rail can hang", 2500, becauseWires, LeansKeep, s + "/inside/services/0", []func(*kitchen.Kitchen){holding(survey.Cable, 2300, survey.MovableEasily)}},
