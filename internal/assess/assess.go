@@ -67,6 +67,7 @@ func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
 		r.decisions = decide.Decide(k, r.found, r.rows, fit.LowerRow(k, r.found))
 		r.applied = r.decisions.Applied(k)
 		r.Questions = append(r.Questions, r.decisions.Questions...)
+		r.Findings = append(r.Findings, r.decisions.Findings...)
 	})
 	run(ctx, "trim", func() { r.trims = trim.Plan(k, r.found, r.applied) })
 	sky := trim.Sky(k, r.applied, r.trims)

@@ -2,6 +2,8 @@ package decide
 
 // Gates: what must be settled before an option may be taken.
 const (
+	codeChoiceGated = "decide.choice.gated"
+
 	gateGoesAnyhow     = "gate.gap.goes_anyhow"
 	gateNothingToTake  = "gate.cut.nothing_to_take"
 	gateReachesCeiling = "gate.cut.reaches_ceiling"

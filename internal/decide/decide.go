@@ -21,6 +21,7 @@ func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.L
 		})
 	}
 	out.Questions = questions(ms)
+	out.Findings = out.againstChoices(k)
 	return out
 }
 

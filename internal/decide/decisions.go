@@ -14,6 +14,7 @@ type Decisions struct {
 	Lower     *fit.Lower // lowering every row on its legs; nil when that helps nothing
 	Overheads []Overhead
 	Questions []finding.Question
+	Findings  []finding.Finding // choices that a gate stands against
 }
 
 // Advised is the advice for one overhead group.

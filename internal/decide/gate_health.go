@@ -35,7 +35,8 @@ func (m *matter) asbestosGates() []Gate {
 // leadGates: work on paint from before 1978 is for a certified firm, but for a
 // cut of no more than 6 ft² in the room; taking painted parts down never counts
 // as minor (40 CFR 745.83). Where nobody named the code set, the exclusion is
-// not relied on.
+// not relied on, and only paint that was seen shuts the gate: no country's rule
+// is assumed.
 func (m *matter) leadGates(o kitchen.Option) []Gate {
 	var out []Gate
 	for _, p := range m.group.Parts {
@@ -44,8 +45,10 @@ func (m *matter) leadGates(o kitchen.Option) []Gate {
 		}
 		g := Gate{Pointer: p.Pointer + "/painted", Licensed: true}
 		g.Params = append(m.year(), finding.Word("area", m.paint.SquareFeet()))
-		switch {
-		case m.k.Room.CodeSet == survey.CodeUnspecified:
+		switch unspecified := m.k.Room.CodeSet == survey.CodeUnspecified; {
+		case unspecified && p.Painted != survey.Yes:
+			continue
+		case unspecified:
 			g.Code = gateLeadCode
 		case o != kitchen.Trim:
 			g.Code = gateLeadDemolition

@@ -39,7 +39,23 @@ func (m *matter) tallerRow(rows []fit.Row) taller {
 }
 
 // presentRow are the cabinets under the group that end on its highest top line.
+// One that was given a level of its own keeps it where others follow the row.
 func (m *matter) presentRow() []standing {
+	var row, own []standing
+	for _, r := range m.onTopLine() {
+		if r.Cabinet.OwnLevel {
+			own = append(own, r)
+		} else {
+			row = append(row, r)
+		}
+	}
+	if len(row) == 0 {
+		return own
+	}
+	return row
+}
+
+func (m *matter) onTopLine() []standing {
 	var out []standing
 	for _, r := range m.under {
 		switch {

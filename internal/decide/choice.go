@@ -1,0 +1,46 @@
+package decide
+
+import (
+	"railhead/internal/finding"
+	"railhead/internal/kitchen"
+)
+
+// againstChoices are the gates that stand against what the planner chose. The
+// choice holds, but nobody starts before each gate is cleared; a trim that finds
+// nothing to take, and a gap that goes anyhow, harm nobody.
+func (d Decisions) againstChoices(k *kitchen.Kitchen) []finding.Finding {
+	var out []finding.Finding
+	for _, o := range d.Overheads {
+		choice, ok := k.Choices[o.Group.ID]
+		if !ok {
+			continue
+		}
+		for _, g := range o.gatesOf(choice.Option) {
+			out = append(out, against(choice, o.Group.ID, g))
+		}
+	}
+	return out
+}
+
+func (o Overhead) gatesOf(option kitchen.Option) []Gate {
+	for _, one := range o.Options {
+		if one.Option == option {
+			return one.Gates
+		}
+	}
+	return nil
+}
+
+func against(c kitchen.Choice, group string, g Gate) finding.Finding {
+	f := finding.Finding{
+		Code: codeChoiceGated, Severity: finding.AsStop, Pointer: c.Pointer,
+		Params: []finding.Param{
+			finding.Word("overhead", group), finding.Word("option", c.Option.String()), finding.Word("gate", g.Code),
+		},
+		Remedies: []finding.Remedy{{Code: g.Code, Params: g.Params}},
+	}
+	if g.Code == gateNothingToTake || g.Code == gateGoesAnyhow {
+		f.Severity = finding.AsNote
+	}
+	return f
+}
