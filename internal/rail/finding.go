@@ -100,7 +100,8 @@ func (r *Rail) noticeScrews(w *survey.Wall, into Into, code string) {
 }
 
 // noticeWallBehind says that the rail comes where an overhead hides the wall:
-// it needs a flat base there, so new board goes up first.
+// it needs a flat base there, so new board goes up first. What is behind is
+// asked with the survey.
 func (r *Rail) noticeWallBehind(o *survey.Overhead) {
 	f := finding.Finding{Severity: finding.AsCaution, Pointer: o.Pointer, Remedies: remedies("new_board")}
 	switch o.Behind.Wall {
@@ -108,7 +109,6 @@ func (r *Rail) noticeWallBehind(o *survey.Overhead) {
 		f.Code = "rail.wall.unfinished"
 	case survey.Unknown:
 		f.Code = "rail.wall.unseen"
-		r.Questions = append(r.Questions, finding.Question{Code: "ask.overhead.wall_behind", Pointer: o.Pointer + "/behind/wall"})
 	default:
 		return
 	}

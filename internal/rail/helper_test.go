@@ -99,12 +99,16 @@ func one(t testing.TB, rails []Rail) Rail {
 	return rails[0]
 }
 
-func codes(r Rail) []string {
+// codes are those of the findings and questions, whose words are checked too.
+func codes(t testing.TB, r Rail) []string {
+	t.Helper()
 	out := []string{}
+	wordedFindings(t, r.Findings)
 	for _, f := range r.Findings {
 		out = append(out, f.Code)
 	}
 	for _, q := range r.Questions {
+		worded(t, q.Code, q.Params, nil, nil)
 		out = append(out, q.Code)
 	}
 	return out

@@ -15,14 +15,15 @@ func TestDivide(t *testing.T) {
 		studs     []length.Length
 		want      []length.Length
 	}{
-		"shorter than the stock":         {2000 * mm, 2400 * mm, nil, []length.Length{2000 * mm}},
-		"just the stock":                 {2400 * mm, 2400 * mm, nil, []length.Length{2400 * mm}},
-		"a little longer: no short rest": {2410 * mm, 2400 * mm, nil, []length.Length{1205 * mm, 2410 * mm}},
-		"three pieces":                   {6000 * mm, 2400 * mm, nil, []length.Length{2000 * mm, 4000 * mm, 6000 * mm}},
-		"joint into the nearest bay":     {3500 * mm, 2400 * mm, studs(200*mm, 400*mm, 3500*mm), []length.Length{1600 * mm, 3500 * mm}},
-		"no room to move the joint":      {4790 * mm, 2400 * mm, studs(210*mm, 400*mm, 4790*mm), []length.Length{2395 * mm, 4790 * mm}},
-		"no stock stated":                {9000 * mm, 0, nil, []length.Length{9000 * mm}},
-		"stock of scraps":                {9000 * mm, 10 * mm, nil, []length.Length{9000 * mm}},
+		"shorter than the stock":              {2000 * mm, 2400 * mm, nil, []length.Length{2000 * mm}},
+		"just the stock":                      {2400 * mm, 2400 * mm, nil, []length.Length{2400 * mm}},
+		"a little longer: no short rest":      {2410 * mm, 2400 * mm, nil, []length.Length{1205 * mm, 2410 * mm}},
+		"three pieces":                        {6000 * mm, 2400 * mm, nil, []length.Length{2000 * mm, 4000 * mm, 6000 * mm}},
+		"joint into the nearest bay":          {3500 * mm, 2400 * mm, studs(200*mm, 400*mm, 3500*mm), []length.Length{1600 * mm, 3500 * mm}},
+		"no room to move the joint":           {4790 * mm, 2400 * mm, studs(210*mm, 400*mm, 4790*mm), []length.Length{2395 * mm, 4790 * mm}},
+		"a bay that leaves too short a piece": {401 * mm, 400 * mm, []length.Length{310 * mm, 390 * mm}, []length.Length{200*mm + mm/2, 401 * mm}},
+		"no stock stated":                     {9000 * mm, 0, nil, []length.Length{9000 * mm}},
+		"stock of scraps":                     {9000 * mm, 10 * mm, nil, []length.Length{9000 * mm}},
 	}
 	for name, c := range cases {
 		w := wall(c.to)
@@ -63,6 +64,10 @@ func TestFixings(t *testing.T) {
 			survey.WoodStud, every400, 610 * mm, Piece{From: 152 * mm, To: 648 * mm},
 			[]Fixing{{192 * mm, Stud}, {608 * mm, Stud}}, "",
 		},
+		"two studs by the end": {
+			survey.WoodStud, []length.Length{190 * mm, 555 * mm, 575 * mm}, 610 * mm, Piece{From: 170 * mm, To: 600 * mm},
+			[]Fixing{{190 * mm, Stud}, {555 * mm, Stud}, {575 * mm, Stud}}, "",
+		},
 		"stud too near the end": {
 			survey.WoodStud, every400, 610 * mm, Piece{From: 185 * mm, To: 630 * mm},
 			[]Fixing{{225 * mm, Blocking}, {600 * mm, Stud}}, "rail.blocking.needed",
@@ -97,10 +102,8 @@ func TestFixings(t *testing.T) {
 		}
 		r := Rail{Pieces: []Piece{c.p}, Fixings: got}
 		r.noticeBacking(&w)
-		var warned []string
-		for _, f := range r.Findings {
-			warned = append(warned, f.Code)
-		}
+		r.Questions = nil // TestQuestionsAboutTheWall
+		warned := codes(t, r)
 		if c.code == "" && len(warned) > 0 || c.code != "" && !slices.Equal(warned, []string{c.code}) {
 			t.Errorf("%s: findings %v, want %q", name, warned, c.code)
 		}
@@ -140,8 +143,8 @@ func TestValuesNobodyStated(t *testing.T) {
 	tall.Top = 2360 * mm
 	rails := planned(cook(room(wall(3600*mm)), s, hung(0, 1200*mm), tall))
 	for _, code := range []string{"rail.profile.not_stated", "rail.end_inset.not_stated", "rail.longest_span.not_stated"} {
-		if !slices.Contains(codes(rails[0]), code) || slices.Contains(codes(rails[1]), code) {
-			t.Errorf("%s: %v, %v", code, codes(rails[0]), codes(rails[1]))
+		if !slices.Contains(codes(t, rails[0]), code) || slices.Contains(codes(t, rails[1]), code) {
+			t.Errorf("%s: %v, %v", code, codes(t, rails[0]), codes(t, rails[1]))
 		}
 	}
 	if got := rails[1].Fixings[0].At; got != UsualInset {
@@ -154,8 +157,8 @@ func TestSpanTooShortToMean(t *testing.T) {
 	s := demo()
 	s.Rail.LongestSpan = 1
 	r := one(t, planned(cook(room(wall(3600*mm)), s, hung(0, 2000*mm))))
-	if len(r.Fixings) > 60 || !slices.Contains(codes(r), "rail.longest_span.too_short") {
-		t.Errorf("%d screws, %v", len(r.Fixings), codes(r))
+	if len(r.Fixings) > 60 || !slices.Contains(codes(t, r), "rail.longest_span.too_short") {
+		t.Errorf("%d screws, %v", len(r.Fixings), codes(t, r))
 	}
 }
 
@@ -180,7 +183,22 @@ func TestStock(t *testing.T) {
 		t.Errorf("a built-in is named by its id: %v", missing)
 	}
 	k.System.Rail.Stock = []length.Length{10 * mm}
-	if _, missing = Stock(k, planned(k)); missing[0].Code != "rail.stock.cannot_cut" {
+	if _, missing = Stock(k, planned(k)); missing[0].Code != "rail.stock.cannot_cut" || !slices.Contains(codes(t, planned(k)[0]), "rail.stock.too_short") {
 		t.Errorf("stock of scraps: %v", missing)
+	}
+	worded(t, "rail.stock.cannot_cut", nil, nil, nil)
+	worded(t, "rail.stock.not_stated", nil, nil, nil)
+}
+
+// A sliver of rail between two windows is said to be too short.
+func TestSliverOfRail(t *testing.T) {
+	w := wall(3600 * mm)
+	opening := func(from, to length.Length) survey.Opening {
+		return survey.Opening{From: from, To: to, Sill: fixed(1000 * mm), Head: fixed(2200 * mm)}
+	}
+	w.Openings = []survey.Opening{opening(600*mm, 1200*mm), opening(1300*mm, 1900*mm)}
+	r := one(t, planned(cook(room(w), demo(), hung(0, 2400*mm))))
+	if len(r.Pieces) != 3 || !slices.Contains(codes(t, r), "rail.piece.short") {
+		t.Errorf("pieces %v, %v", r.Pieces, codes(t, r))
 	}
 }

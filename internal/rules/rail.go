@@ -52,6 +52,4 @@ var railRules = []Rule{
 		Says: "What is behind this wall's finish: timber studs, steel studs, masonry or only board?"},
 	{Code: "ask.wall.studs", Status: Own, Source: ownRule,
 		Says: "Where are this wall's studs?"},
-	{Code: "ask.overhead.wall_behind", Status: Own, Source: ownRule,
-		Says: "Is the wall behind this overhead finished?"},
 }

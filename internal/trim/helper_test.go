@@ -106,6 +106,12 @@ func trimmed(k *kitchen.Kitchen) []Trim { return Plan(k, fit.Check(k), chosen(ki
 
 func one(t testing.TB, trims []Trim) Trim {
 	t.Helper()
+	for _, tr := range trims {
+		wordedFindings(t, tr.Findings)
+		for _, s := range tr.Steps {
+			worded(t, s.Code, s.Params, nil, nil)
+		}
+	}
 	if len(trims) != 1 {
 		t.Fatalf("%d trims, want one: %+v", len(trims), trims)
 	}

@@ -83,6 +83,21 @@ func TestHeadroomIsTheLargerOfFitGapAndLift(t *testing.T) {
 	}
 }
 
+// Where a lifted cabinet and one that is only slid in give the same line, the
+// fit gap is reason enough.
+func TestSameLineFromFitGapAndLift(t *testing.T) {
+	s := demo()
+	s.Rail.Lift = 30 * mm // 22 mm of headroom over a wall cabinet, 2 mm over a tall one
+	lifted, slid := hung(0, 600*mm, 2120*mm), hung(600*mm, 1200*mm, 2140*mm)
+	slid.Kind = cabinet.Tall
+	for name, cabinets := range map[string][]cabinet.Placed{"lifted first": {lifted, slid}, "slid in first": {slid, lifted}} {
+		tr := one(t, trimmed(cook(room(wall(3600*mm, 2500*mm, soffit(0, 3600*mm, profile(0, 2100*mm)))), s, cabinets...)))
+		if tr.CutLine != 2142*mm || tr.ByLift {
+			t.Errorf("%s: cut %v by lift %v", name, tr.CutLine, tr.ByLift)
+		}
+	}
+}
+
 func TestNoRailNoRailEdge(t *testing.T) {
 	s := demo()
 	s.Rail = nil

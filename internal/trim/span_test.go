@@ -107,6 +107,20 @@ func TestCabinetWithinACut(t *testing.T) {
 	}
 }
 
+// A higher cabinet within a cut, under a part that hangs above it anyway, is not
+// served: the cut line lies below its top.
+func TestHigherCabinetWithinACut(t *testing.T) {
+	notch := profile(0, 2100*mm, 601*mm, 2100*mm, 601*mm, 2300*mm, 739*mm, 2300*mm, 739*mm, 2100*mm)
+	s := demo()
+	s.SideClearance = 0
+	k := cook(room(wall(3600*mm, 2500*mm, soffit(0, 3600*mm, notch))), s,
+		hung(0, 600*mm, 2120*mm), hung(610*mm, 730*mm, 2240*mm), hung(740*mm, 1340*mm, 2120*mm))
+	tr := one(t, trimmed(k))
+	if len(tr.Cabinets) != 2 || tr.RowTop != 2120*mm || tr.CutLine != 2122*mm {
+		t.Errorf("cabinets %v, row %v, cut %v", len(tr.Cabinets), tr.RowTop, tr.CutLine)
+	}
+}
+
 func TestBaseCabinetCountsOnlyUnderWhatReachesIt(t *testing.T) {
 	base := cabinet.Placed{Kind: cabinet.Base, To: 600 * mm, Depth: 600 * mm, Height: 740 * mm, Top: 860 * mm}
 	k := cook(room(wall(3600*mm, 2500*mm, soffit(0, 3600*mm, profile(0, 2100*mm)))), demo(), base)
@@ -221,5 +235,10 @@ func TestPartsEndToEnd(t *testing.T) {
 	}
 	if len(got[0].Returns) != 0 || len(got[1].Returns) != 1 {
 		t.Errorf("faces %v and %v, want only one against the rest", got[0].Returns, got[1].Returns)
+	}
+
+	k.Room.Walls[0].Overheads[0].Right = survey.EndOpen // now they only stand beside each other
+	if got := runs(trimmed(k)); got[0].line != 2122*mm || got[1].line != 2242*mm {
+		t.Errorf("parts that do not go on: cuts %v", got)
 	}
 }

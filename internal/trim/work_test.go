@@ -202,7 +202,8 @@ func TestDuctBoxBetweenTwoCabinets(t *testing.T) {
 		k.Plan.Cooking = &cabinet.Cooking{Pointer: "/plan/cooking", From: 2400 * mm, To: 3001 * mm, Hood: &cabinet.Hood{DuctBox: "d1"}}
 		return k
 	}
-	k := cook3(hung(1800*mm, 2400*mm, 2120*mm), hung(2400*mm, 3000*mm, 2120*mm), hung(3000*mm, 3600*mm, 2120*mm), hung(0, 600*mm, 2240*mm))
+	k := cook3(hung(1800*mm, 2400*mm, 2120*mm), hung(2400*mm, 3000*mm, 2120*mm), hung(3000*mm, 3300*mm, 2120*mm),
+		hung(0, 600*mm, 2240*mm), hung(700*mm, 1300*mm, 2120*mm), hung(3300*mm, 3600*mm, 2120*mm))
 	tr := one(t, trimmed(k))
 	want := []string{"fit_rails_beside", "hang_neighbours", "check_tops", "carry_line", "mark_up_from_top", "cut_lining", "fireblock", "close_faces", "duct_stub", "fit_middle"}
 	if !slices.Equal(stepCodes(tr), want) {
