@@ -31,6 +31,8 @@ var trimRules = []Rule{
 		Says: "Cabinets {left} and {right} are hung first; the box is cut to their top line, carried across."},
 	{Code: "trim.duct.stub", Status: Own, Source: ownRule,
 		Says: "{have} of the box stays under the ceiling."},
+	{Code: "trim.duct.shortened", Status: CommonPractice, Source: practice,
+		Says: "The duct comes down to {have}: it is cut back with the box, to {need} or higher."},
 	{Code: "trim.duct.hood", Status: CommonPractice, Source: practice,
 		Says: "The hood's duct comes down in this box: collar and hood must meet, and the middles are {apart} apart."},
 
@@ -84,7 +86,7 @@ var trimRules = []Rule{
 	{Code: "trim.step.fit_rail", Status: CommonPractice, Source: practice,
 		Says: "Fit the rail with its lower edge on the mark, {rail} above the datum."},
 	{Code: "trim.step.hang", Status: CommonPractice, Source: practice,
-		Says: "Hang {cabinets}."},
+		Says: "Hang {cabinets} once every cut above them is done."},
 	{Code: "trim.step.fit_rails_beside", Status: CommonPractice, Source: practice,
 		Says: "Fit the rails for {left} and {right}, lower edge {rail} above the datum."},
 	{Code: "trim.step.hang_neighbours", Status: CommonPractice, Source: practice,

@@ -49,3 +49,9 @@ func standsOn(k *kitchen.Kitchen, t *Trim) (out survey.Span, ok bool) {
 	}
 	return out, ok
 }
+
+// isItsDuct reports whether a conflict is the duct that a box is there for: it
+// is cut back with the box, not moved out of its way.
+func (t *Trim) isItsDuct(c Conflict) bool {
+	return t.Overhead.Kind == survey.DuctBox && c.Service.Kind == survey.DuctRun
+}

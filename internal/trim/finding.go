@@ -98,6 +98,10 @@ func (t *Trim) noticeFireblock(k *kitchen.Kitchen) {
 // could be live.
 func (t *Trim) noticeServices() {
 	for _, c := range t.Conflicts {
+		if t.isItsDuct(c) {
+			t.note(finding.Finding{Code: "trim.duct.shortened", Severity: finding.AsNote, Pointer: c.Pointer, Have: finding.Down(c.Level), Need: finding.Up(c.Level.Add(c.Short))})
+			continue
+		}
 		f := finding.Finding{
 			Code: "trim.service.in_the_way", Severity: finding.AsCaution, Pointer: c.Pointer,
 			Params: []finding.Param{finding.Word("kind", c.Service.Kind.String()), finding.Size("at", finding.Near(c.At.Exact()))},

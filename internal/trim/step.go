@@ -1,6 +1,7 @@
 package trim
 
 import (
+	"slices"
 	"strings"
 
 	"railhead/internal/cabinet"
@@ -102,7 +103,7 @@ func (l *list) takeOff() {
 	rest := meetsRest(t)
 	l.addIf(rest, "mark_ends", finding.Size("from", finding.Down(t.From.Exact())), finding.Size("to", finding.Up(t.To.Exact())))
 	l.addIf(t.Overhead.Inside.Looked != survey.Opened, "open_and_look")
-	l.addIf(len(t.Conflicts) > 0, "move_services")
+	l.addIf(slices.ContainsFunc(t.Conflicts, func(c Conflict) bool { return !t.isItsDuct(c) }), "move_services")
 	switch t.Work {
 	case LiningOnly:
 		l.add("cut_lining", l.cutLine())

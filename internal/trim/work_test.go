@@ -228,6 +228,13 @@ func TestDuctBoxBetweenTwoCabinets(t *testing.T) {
 		t.Errorf("findings %v", codes(tr))
 	}
 
+	k.Room.Walls[0].Overheads[0].Inside.Services = []survey.Service{
+		{Kind: survey.DuctRun, From: 2630 * mm, To: 2770 * mm, Underside: fixed(1900 * mm), Movable: survey.NotMovable}}
+	tr = one(t, trimmed(k))
+	if len(tr.Conflicts) != 1 || !has(tr, "trim.duct.shortened") || slices.Contains(stepCodes(tr), "move_services") {
+		t.Errorf("the box's own duct: %v, %v", codes(tr), stepCodes(tr))
+	}
+
 	k.Room.Walls[0].Overheads[0].Underside = profile(0, 2060*mm) // in the rail's place
 	tr = one(t, trimmed(k))
 	if got := stepCodes(tr); !slices.Equal(got[len(got)-3:], []string{"board_behind", "fit_rail_between", "fit_middle"}) {
