@@ -1,8 +1,11 @@
 package report
 
 import (
+	"slices"
+
 	"railhead/api"
 	"railhead/internal/cabinet"
+	"railhead/internal/finding"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/trim"
@@ -22,15 +25,25 @@ func (s Scale) trim(k *kitchen.Kitchen, t trim.Trim) api.Trim {
 		FromLaser: s.fromLaser(k, wall, t.CutLine, length.Up), AboveRail: s.aboveRail(k, t),
 		Stations: each(t.Stations, func(st trim.Station) api.TrimStation { return s.trimStation(st, t) }),
 		Returns:  each(t.Returns, s.trimReturn), Conflicts: each(t.Conflicts, s.conflict),
-		Steps: each(t.Steps, func(st trim.Step) api.Step {
-			return api.Step{Code: st.Code, Says: s.says(st.Code, st.Params), Params: s.params(st.Params)}
-		}),
 		MostRemoved: s.up(t.Most), BecauseOf: because(t.ByLift), Findings: s.Findings(t.Findings),
 	}
+	out.Steps = each(t.Steps, func(st trim.Step) api.Step { return s.step(st, out.AboveRail) })
 	if t.FrameLine != nil {
 		out.FrameLine = ptr(s.upL(*t.FrameLine))
 	}
 	return out
+}
+
+// step writes one step; what it counts from the rail is counted from the rail as
+// it was struck.
+func (s Scale) step(st trim.Step, aboveRail *api.Measure) api.Step {
+	params := slices.Clone(st.Params)
+	for i := range params {
+		if params[i].Name == "above_rail" && aboveRail != nil {
+			params[i] = finding.Word("above_rail", aboveRail.Tape)
+		}
+	}
+	return api.Step{Code: st.Code, Says: s.says(st.Code, params), Params: s.params(params)}
 }
 
 func because(byLift bool) string {
