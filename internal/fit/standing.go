@@ -59,7 +59,7 @@ func waysUp(s *cabinet.System, c *cabinet.Placed, have length.Exact) []way {
 	upright := c.Height + shortestLeg(s)
 	stands := have.CmpLength(upright) >= 0
 	tilted := func(v StandingVerdict, high, deep length.Length) way {
-		return way{v, max(length.Hypot(high, deep), upright), stands && length.HypotFits(high, deep, have)}
+		return way{v, length.Hypot(high, deep), stands && length.HypotFits(high, deep, have)}
 	}
 	built := way{Upright, upright, stands}
 	if c.Upright {
