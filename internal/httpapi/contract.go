@@ -73,8 +73,8 @@ func indented(document []byte, err error) ([]byte, error) {
 	return out.Bytes(), err
 }
 
-// for30 takes out what OpenAPI 3.0 does not have: keywords beside a reference,
-// and patterns for the names of a map.
+// for30 takes out what OpenAPI 3.0 does not have: keywords beside a
+// reference, patterns for the names of a map, and lists of examples.
 func for30(document []byte) ([]byte, error) {
 	var tree any
 	if err := json.Unmarshal(document, &tree); err != nil {
@@ -92,6 +92,10 @@ func simplify(tree any) {
 		}
 	case map[string]any:
 		delete(at, "propertyNames")
+		if examples, ok := at["examples"].([]any); ok {
+			delete(at, "examples")
+			at["example"] = examples[0]
+		}
 		if ref, ok := at["$ref"].(string); ok && len(at) > 1 {
 			delete(at, "$ref")
 			at["allOf"] = []any{map[string]any{"$ref": ref}}

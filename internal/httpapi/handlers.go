@@ -46,7 +46,7 @@ type systemID struct {
 func (s *Service) getSystem(_ context.Context, in *systemID) (*huma.StreamResponse, error) {
 	system, known := s.Core.System(in.ID)
 	if !known {
-		return nil, unknownSystem.problem()
+		return sending(func(w http.ResponseWriter, r *http.Request) { fail(w, r, unknownSystem.problem()) })
 	}
 	return s.sendJSON(system)
 }

@@ -56,12 +56,18 @@ var assessingPaths = []assessing{
 
 // assessOperation describes a path that reads a request.
 func assessOperation(r huma.Registry, a assessing) huma.Operation {
-	body := &huma.MediaType{Schema: object[api.Request](r)}
 	return huma.Operation{
 		OperationID: a.id, Method: http.MethodPost, Path: a.path, Tags: []string{tagAssess},
 		Summary: a.summary, Description: a.description,
-		RequestBody: &huma.RequestBody{Required: true, Description: "The room, the system and the plan.", Content: map[string]*huma.MediaType{"application/json": body}},
-		Responses:   responses(r, r.Schema(a.answer, true, ""), 400, 406, 408, 413, 415, 422, 500, 503),
+		Responses: responses(r, r.Schema(a.answer, true, ""), 400, 406, 408, 413, 415, 422, 500, 503),
+	}
+}
+
+// requestBody describes the body that an operation reads.
+func requestBody(r huma.Registry) *huma.RequestBody {
+	return &huma.RequestBody{
+		Required: true, Description: "The room, the system and the plan.",
+		Content: content("application/json", object[api.Request](r)),
 	}
 }
 

@@ -70,6 +70,8 @@ func (s *Service) register(described huma.API) {
 		op := assessOperation(r, a)
 		op.Middlewares = huma.Middlewares{acceptsJSON, s.withBody}
 		huma.Register(described, op, s.assess(a))
+		// Described only now: else the framework would read and check the body too.
+		described.OpenAPI().Paths[a.path].Post.RequestBody = requestBody(r)
 	}
 	list, one := systemsOperation(r), systemOperation(r)
 	list.Middlewares, one.Middlewares = huma.Middlewares{acceptsJSON}, huma.Middlewares{acceptsJSON}
