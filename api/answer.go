@@ -57,6 +57,7 @@ type Datum struct {
 	Wall       string   `json:"wall" doc:"The wall at which the datum was found."`
 	At         Measure  `json:"at" doc:"Station at which it was found."`
 	LaserAbove *Measure `json:"laser_above,omitzero" doc:"The wall's laser line over the datum; absent where no laser was used."`
+	BenchAbove *Measure `json:"bench_above,omitempty" doc:"The bench mark over the datum; absent without one."`
 	FloorFall  Measure  `json:"floor_fall" doc:"From the group's highest floor point to its lowest."`
 	By         string   `json:"by" enum:"given,floor_standing,planned_walls,all_walls" doc:"The rule that gave the datum."`
 }

@@ -6,6 +6,7 @@ type Rail struct {
 	RowTop    Measure       `json:"row_top" doc:"The top line of the row it carries."`
 	LowerEdge Measure       `json:"lower_edge" doc:"Above the datum, rounded down: the one mark that is struck."`
 	FromLaser *Measure      `json:"from_laser,omitzero" doc:"Level minus line, upwards positive."`
+	FromBench *Measure      `json:"from_bench,omitempty" doc:"Level minus bench mark, upwards positive; absent without a bench mark."`
 	BeforeCut bool          `json:"before_cut" doc:"Whether the rail can go on before an overhead is cut."`
 	Stations  []RailStation `json:"stations" doc:"Checks along the rail."`
 	Pieces    []RailPiece   `json:"pieces" doc:"The lengths of rail."`

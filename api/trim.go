@@ -14,6 +14,7 @@ type Trim struct {
 	FrameLine   *Measure       `json:"frame_line,omitzero" doc:"Underside of the new bottom framing; absent where the frame is not touched."`
 	AboveRail   *Measure       `json:"above_rail,omitzero" doc:"Above the rail's lower edge as struck; absent where there is no rail."`
 	FromLaser   *Measure       `json:"from_laser,omitzero" doc:"Level minus line, upwards positive."`
+	FromBench   *Measure       `json:"from_bench,omitempty" doc:"Level minus bench mark, upwards positive; absent without a bench mark."`
 	Work        string         `json:"work" enum:"none,lining_only,relocate_bottom_member,reframe,take_down" doc:"What kind of work it is."`
 	Stations    []TrimStation  `json:"stations" doc:"The strip at every break of the profile."`
 	MostRemoved Measure        `json:"most_removed" doc:"Height of the strip at its highest."`

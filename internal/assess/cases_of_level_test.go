@@ -104,3 +104,21 @@ func TestATapeOnlySurveyIsNotLevelled(t *testing.T) {
 		t.Errorf("findings %v, want survey.floor.not_levelled", codes(a.Findings))
 	}
 }
+
+func TestABenchMarkAnchorsEveryMark(t *testing.T) {
+	body := merged(t, plain, `{"survey": {"bench": {"wall": "w", "at": 40, "level": {"down": 203}}, "walls": [{"id": "w", "length": 3600,
+		"floor": [{"at": 0, "down": 1200}], "ceiling": [{"at": 0, "up": 1300}],
+		"overheads": [{"id": "s", "kind": "soffit", "from": 0, "to": 3600, "depth": 330, "structure": "framed", "underside": [{"at": 0, "up": 890}]}]}]}}`)
+	a := answer(t, body)
+	// The mark is 203 under the line and 997 over the floor; the rail's lower edge
+	// is 2056 and the cut line 2122 above the floor.
+	if a.Datum.BenchAbove == nil || string(a.Datum.BenchAbove.MM) != "997" {
+		t.Errorf("bench mark %+v above the datum, want 997", a.Datum.BenchAbove)
+	}
+	if got := a.Rails[0].FromBench; got == nil || string(got.MM) != "1059" {
+		t.Errorf("rail %+v from the bench mark, want 1059", got)
+	}
+	if got := a.Trims[0].FromBench; got == nil || string(got.MM) != "1125" {
+		t.Errorf("cut %+v from the bench mark, want 1125", got)
+	}
+}

@@ -78,6 +78,16 @@ func (k *Kitchen) LineAbove(wall int) (length.Exact, bool) {
 	return k.Above(wall, line.Value), true
 }
 
+// OverBench is a height above a wall's datum counted from the bench mark, the
+// day the laser line is gone; false where no bench mark was made.
+func (k *Kitchen) OverBench(wall int, height length.Length) (length.Exact, bool) {
+	bench := k.Room.Bench
+	if bench == nil {
+		return length.Exact{}, false
+	}
+	return height.Exact().Sub(k.Above(wall, bench.Level.Value)), true
+}
+
 // Overheads are all overheads of the room, wall by wall.
 func (k *Kitchen) Overheads() []*survey.Overhead {
 	var out []*survey.Overhead

@@ -16,6 +16,9 @@ func (s Scale) Datums(k *kitchen.Kitchen) []api.Datum {
 		if line, ok := k.LineAbove(d.Wall); ok {
 			out.LaserAbove = ptr(s.down(line))
 		}
+		if below, ok := k.OverBench(d.Wall, 0); ok {
+			out.BenchAbove = ptr(s.down(below.Neg()))
+		}
 		return out
 	})
 }

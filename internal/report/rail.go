@@ -14,6 +14,7 @@ func (s Scale) Rails(k *kitchen.Kitchen, in []rail.Rail) []api.Rail {
 		out := api.Rail{
 			Wall: k.Room.Walls[r.Wall].ID, RowTop: s.plan(r.RowTop), LowerEdge: s.downL(r.LowerEdge),
 			FromLaser: s.fromLaser(k, r.Wall, r.LowerEdge, length.Down), BeforeCut: r.BeforeCut,
+			FromBench: s.fromBench(k, r.Wall, r.LowerEdge, length.Down),
 			Fixings: each(r.Fixings, func(f rail.Fixing) api.Fixing {
 				return api.Fixing{At: s.plan(f.At), Into: f.Into.String()}
 			}),
@@ -39,6 +40,16 @@ func (s Scale) fromLaser(k *kitchen.Kitchen, wall int, height length.Length, d l
 		return nil
 	}
 	return ptr(s.measure(height.Exact().Sub(line), d))
+}
+
+// fromBench is a height above the datum counted from the bench mark, upwards
+// positive; nil where there is none.
+func (s Scale) fromBench(k *kitchen.Kitchen, wall int, height length.Length, d length.Direction) *api.Measure {
+	over, ok := k.OverBench(wall, height)
+	if !ok {
+		return nil
+	}
+	return ptr(s.measure(over, d))
 }
 
 // struck is the tape mark at which a rail's lower edge really lies, as a height

@@ -22,9 +22,10 @@ func (s Scale) trim(k *kitchen.Kitchen, t trim.Trim) api.Trim {
 		ID: t.ID, Overhead: t.Overhead.ID, Wall: k.Room.Walls[wall].ID, Needed: t.Needed,
 		Cabinets: each(t.Cabinets, func(c *cabinet.Placed) string { return c.ID }),
 		From:     s.downL(t.From), To: s.upL(t.To), CutLine: s.upL(t.CutLine), Work: t.Work.String(),
-		FromLaser: s.fromLaser(k, wall, t.CutLine, length.Up), AboveRail: s.aboveRail(k, t),
-		Stations: each(t.Stations, func(st trim.Station) api.TrimStation { return s.trimStation(st, t) }),
-		Returns:  each(t.Returns, s.trimReturn), Conflicts: each(t.Conflicts, s.conflict),
+		FromLaser: s.fromLaser(k, wall, t.CutLine, length.Up), FromBench: s.fromBench(k, wall, t.CutLine, length.Up),
+		AboveRail: s.aboveRail(k, t),
+		Stations:  each(t.Stations, func(st trim.Station) api.TrimStation { return s.trimStation(st, t) }),
+		Returns:   each(t.Returns, s.trimReturn), Conflicts: each(t.Conflicts, s.conflict),
 		MostRemoved: s.up(t.Most), BecauseOf: because(t.ByLift), Findings: s.Findings(t.Findings),
 	}
 	out.Steps = each(t.Steps, func(st trim.Step) api.Step { return s.step(st, out.AboveRail) })
