@@ -14,12 +14,21 @@ import (
 var tracer = otel.Tracer("railhead/httpapi")
 
 // Assess answers a body as POST /v1/assessments does, byte for byte.
-func (s *Service) Assess(ctx context.Context, body []byte) ([]byte, *api.Problem) {
-	answer, problem := s.inTime(ctx, assessingPaths[0], body)
-	if problem != nil {
-		problem.RequestID = requestID(ctx)
+func (s *Service) Assess(ctx context.Context, body []byte) (answer []byte, problem *api.Problem) {
+	ctx = context.WithValue(ctx, loggerKey{}, s.Log)
+	defer func() {
+		if caught := recover(); caught != nil {
+			s.logPanic(ctx, caught)
+			answer, problem = nil, fault.problem()
+		}
+		if problem != nil {
+			problem.RequestID = requestID(ctx)
+		}
+	}()
+	if int64(len(body)) > s.MaxBody {
+		return nil, tooLarge(s.MaxBody).problem()
 	}
-	return answer, problem
+	return s.inTime(ctx, assessingPaths[0], body)
 }
 
 type outcome struct {
@@ -85,7 +94,7 @@ func (s *Service) decode(ctx context.Context, body []byte) (*api.Request, *decod
 func (s *Service) encoded(ctx context.Context, answer any) ([]byte, *api.Problem) {
 	ctx, span := tracer.Start(ctx, "encode")
 	defer span.End()
-	body, err := encode(answer)
+	body, err := Encode(answer)
 	if err != nil {
 		logger(ctx).ErrorContext(ctx, "an answer could not be encoded", "request_id", requestID(ctx), "cause", err)
 		return nil, fault.problem()

@@ -9,9 +9,9 @@ import (
 	"github.com/go-json-experiment/json/jsontext"
 )
 
-// encode writes an answer's bytes. Lists are never null, names of maps come in
+// Encode writes an answer's bytes. Lists are never null, names of maps come in
 // order, characters are not escaped for HTML, and a newline ends it.
-func encode(answer any) ([]byte, error) {
+func Encode(answer any) ([]byte, error) {
 	body, err := json.Marshal(answer, json.Deterministic(true), jsontext.EscapeForHTML(false))
 	return append(body, '\n'), err
 }
@@ -21,7 +21,7 @@ var errUnused = errors.New("bodies are decoded elsewhere")
 // jsonFormat is for what the HTTP framework writes itself: its own problems.
 var jsonFormat = huma.Format{
 	Marshal: func(w io.Writer, v any) error {
-		body, err := encode(v)
+		body, err := Encode(v)
 		if err == nil {
 			_, err = w.Write(body)
 		}

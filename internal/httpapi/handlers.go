@@ -52,7 +52,7 @@ func (s *Service) getSystem(_ context.Context, in *systemID) (*huma.StreamRespon
 }
 
 func (s *Service) sendJSON(answer any) (*huma.StreamResponse, error) {
-	body, err := encode(answer)
+	body, err := Encode(answer)
 	if err != nil {
 		return nil, err
 	}

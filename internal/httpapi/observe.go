@@ -101,7 +101,7 @@ func (s *Service) catch(next http.Handler) http.Handler {
 			if caught == http.ErrAbortHandler {
 				panic(caught)
 			}
-			s.Log.ErrorContext(r.Context(), "a request panicked", "request_id", requestID(r.Context()), "cause", caught, "stack", string(debug.Stack()))
+			s.logPanic(r.Context(), caught)
 			if watched, ok := w.(middleware.WrapResponseWriter); ok && watched.Status() != 0 {
 				panic(http.ErrAbortHandler) // half an answer must not look whole
 			}
@@ -109,4 +109,8 @@ func (s *Service) catch(next http.Handler) http.Handler {
 		}()
 		next.ServeHTTP(w, r)
 	})
+}
+
+func (s *Service) logPanic(ctx context.Context, caught any) {
+	s.Log.ErrorContext(ctx, "a request panicked", "request_id", requestID(ctx), "cause", caught, "stack", string(debug.Stack()))
 }

@@ -50,7 +50,7 @@ func has(fields []string, etag string) bool {
 // fail sends a problem: the one writer for every way to fail.
 func fail(w http.ResponseWriter, r *http.Request, p *api.Problem) {
 	p.RequestID = requestID(r.Context())
-	body, err := encode(p)
+	body, err := Encode(p)
 	if err != nil {
 		logger(r.Context()).ErrorContext(r.Context(), "a problem could not be encoded", "cause", err)
 	}
