@@ -210,6 +210,7 @@ func TestWhatIsNotAssessed(t *testing.T) {
 		"rail_stock not_assessed.rail_stock /system/rail/stock",
 		"work_zone not_assessed.no_counter /plan/counter",
 		"air not_assessed.air /plan/cooking/hood/airflow",
+		"footprint not_assessed.member /plan/old_cabinets/0/top",
 		"trims not_assessed.framing " + soffit + "/make/spacing",
 		"decision_costs not_assessed.priors " + soffit + "/inside/priors",
 		"air not_assessed.air " + ductBox + "/duct",

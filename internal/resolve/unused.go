@@ -17,6 +17,7 @@ func (b *body) notAssessed() {
 	b.unusedMoney()
 	b.unusedSystem()
 	b.unusedPlan()
+	b.unusedOld()
 	for w := range b.walls {
 		for i := range b.walls[w].in.Overheads {
 			b.unusedOverhead(&b.walls[w].in.Overheads[i], b.walls[w].Overheads[i].Pointer)
@@ -54,6 +55,9 @@ func (b *body) unusedSystem() {
 	} else {
 		b.without("loads", "not_assessed.loads", "")
 	}
+	if s := b.req.System.Inline; s != nil && s.Rail != nil && s.Rail.HangerUp.Given() {
+		b.without("hanging", "not_assessed.member", "/system/rail/hanger_up")
+	}
 	if b.system.LegTravel == nil {
 		b.without("legs", "plan.legs.no_travel", "/system")
 	}
@@ -73,6 +77,13 @@ func (b *body) unusedPlan() {
 		} else {
 			b.without("air", "not_assessed.air", "/plan/cooking/hood")
 		}
+	}
+}
+
+// unusedOld: what shows once old cabinets are gone goes by their place, not yet by how high they reached.
+func (b *body) unusedOld() {
+	for i := range b.plan.Old {
+		b.without("footprint", "not_assessed.member", b.plan.Old[i].Pointer+"/top")
 	}
 }
 
