@@ -94,50 +94,6 @@ func (v view) around(p cabinet.Patch, side from) (seen, bool) {
 	return seen{}, false
 }
 
-// opposite is a wall that another one looks at.
-type opposite struct {
-	wall     int
-	distance length.Length
-	mapped   bool          // the stations of the two walls are known to each other
-	turn     length.Length // when mapped: at = turn − at of the opposite wall
-}
-
-// facing are the walls opposite to a wall: those around two inside corners, of
-// which the stations are known, and those that the survey names.
-//
-// Two corner turns map (at, out) to (L − at, D − out), where D is the wall
-// between and L the wall that the turns start from.
-func facing(room *survey.Room, wall int) []opposite {
-	w := &room.Walls[wall]
-	var out []opposite
-	if w.Next >= 0 && room.Walls[w.Next].Next >= 0 {
-		between := &room.Walls[w.Next]
-		out = append(out, opposite{between.Next, between.Length, true, w.Length})
-	}
-	if w.Prev >= 0 && room.Walls[w.Prev].Prev >= 0 {
-		between := &room.Walls[w.Prev]
-		out = appendNew(out, opposite{between.Prev, between.Length, true, room.Walls[between.Prev].Length})
-	}
-	if w.Facing != nil {
-		out = appendNew(out, opposite{wall: w.Facing.Wall, distance: w.Facing.Distance})
-	}
-	for i := range room.Walls {
-		if f := room.Walls[i].Facing; f != nil && f.Wall == wall {
-			out = appendNew(out, opposite{wall: i, distance: f.Distance})
-		}
-	}
-	return out
-}
-
-func appendNew(out []opposite, o opposite) []opposite {
-	for _, have := range out {
-		if have.wall == o.wall {
-			return out
-		}
-	}
-	return append(out, o)
-}
-
 // underfoot is below every floor: what stands on the floor reaches down to it.
 const underfoot = -length.Max
 
@@ -163,40 +119,4 @@ func levelled(k *kitchen.Kitchen, a, b *cabinet.Placed) bool {
 func common(aFrom, aTo, bFrom, bTo length.Length) (from, to length.Length, any bool) {
 	from, to = max(aFrom, bFrom), min(aTo, bTo)
 	return from, to, from < to
-}
-
-// hungOver is a stretch of an overhead over some floor area.
-type hungOver struct {
-	overhead *survey.Overhead
-	area     cabinet.Patch // what they share, in the floor area's own coordinates
-	low      length.Exact  // its lowest underside there, above the datum
-	at       length.Length // the station of that on the overhead's own wall
-}
-
-// hangingOver lists what hangs over a floor area, on its own wall and on the
-// walls joined to it, each tested on the wall where it was surveyed.
-func hangingOver(k *kitchen.Kitchen, sky kitchen.Sky, area cabinet.Patch) []hungOver {
-	here := viewFrom(k.Room, area.Wall)
-	var out []hungOver
-	for _, h := range sky.Hung {
-		o := h.Overhead
-		s, ok := here.area(cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()})
-		if !ok || s.side == fromFacing || !area.Overlaps(s.Patch) {
-			continue
-		}
-		shared := shared(area, s.Patch)
-		if back, ok := viewFrom(k.Room, o.Wall).area(shared); ok {
-			low, at := h.Lowest(back.From, back.To)
-			out = append(out, hungOver{o, shared, k.Above(o.Wall, low), at})
-		}
-	}
-	return out
-}
-
-// shared is the floor area that two overlapping patches of one wall share.
-func shared(a, b cabinet.Patch) cabinet.Patch {
-	return cabinet.Patch{
-		Wall: a.Wall, From: max(a.From, b.From), To: min(a.To, b.To),
-		Near: max(a.Near, b.Near), Far: min(a.Far, b.Far),
-	}
 }

@@ -56,6 +56,11 @@ func TestRoomBesideFronts(t *testing.T) {
 			add(k, cabinet.Wall, 0, 2400*mm, 600*mm, door(cabinet.OpensRight))
 			return k
 		}, []string{"fit.filler.at_wall caution need 20 have 0"}},
+		{"a nib that reaches along half of the leaf meets the pull", func() *kitchen.Kitchen {
+			k := room(3000*mm, 660*mm)
+			add(k, cabinet.Wall, 0, 2400*mm, 600*mm, door(cabinet.OpensRight))
+			return k
+		}, []string{"fit.filler.at_wall caution need 60 have 0"}},
 		{"an end where nobody surveyed a wall", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			add(k, cabinet.Wall, 0, 2400*mm, 600*mm, door(cabinet.OpensRight))
@@ -67,6 +72,25 @@ func TestRoomBesideFronts(t *testing.T) {
 			hang(k, 0, 0, 3000*mm, 0, 330*mm, 2200*mm, func(o *survey.Overhead) { o.Right = survey.EndWall })
 			return k
 		}, []string{"fit.filler.at_wall caution need 60 have 0"}},
+		{"a soffit that begins at a wall proves the wall", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 0, 600*mm, door(cabinet.OpensLeft))
+			hang(k, 0, 0, 2000*mm, 0, 330*mm, 2200*mm, func(o *survey.Overhead) { o.Left = survey.EndWall })
+			return k
+		}, []string{"fit.filler.at_wall caution need 60 have 0"}},
+		{"a soffit that ends short of it proves nothing", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 2400*mm, 600*mm, door(cabinet.OpensRight))
+			hang(k, 0, 0, 2000*mm, 0, 330*mm, 2200*mm, func(o *survey.Overhead) { o.Left, o.Right = survey.EndWall, survey.EndWall })
+			return k
+		}, []string{"fit.filler.at_wall_end note need 60 have 0"}},
+		{"the worse of a side wall and a deep cheek before it", func() *kitchen.Kitchen {
+			k := room(3000*mm, 2000*mm)
+			add(k, cabinet.Wall, 0, 2645*mm, 300*mm, door(cabinet.OpensRight))
+			add(k, cabinet.Tall, 0, 2960*mm, 40*mm)
+			k.Plan.Fillers = []cabinet.Filler{{Kind: cabinet.Wall, Wall: 0, From: 2945 * mm, To: 2960 * mm}}
+			return k
+		}, []string{"fit.filler.at_neighbour caution need 60 have 15"}},
 		{"beside a deeper tall cabinet", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensRight))
@@ -125,6 +149,53 @@ func TestRoomBesideFronts(t *testing.T) {
 			k.Plan.Fillers = []cabinet.Filler{{Kind: cabinet.Base, Wall: 0, From: 1200 * mm, To: 1250 * mm}}
 			return k
 		}, nil},
+		{"a gap that takes a cabinet", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Base, 0, 1500*mm, 600*mm)
+			return k
+		}, nil},
+		{"a gap 1 narrower than any cabinet, a filler at the other end", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Base, 0, 1499*mm, 600*mm)
+			k.Plan.Fillers = []cabinet.Filler{{Kind: cabinet.Base, Wall: 0, From: 550 * mm, To: 600 * mm}, {Kind: cabinet.Base, Wall: 0, From: 2099 * mm, To: 2150 * mm}}
+			return k
+		}, []string{"fit.gap.open note"}},
+		{"an upper neighbour and a lower one are two rows", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Wall, 0, 1250*mm, 600*mm)
+			return k
+		}, nil},
+		{"a cabinet shallow before the wall opposite is no neighbour", func() *kitchen.Kitchen {
+			k := room(3000*mm, 2000*mm, 3000*mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Base, 2, 1150*mm, 600*mm)
+			return k
+		}, nil},
+		{"a row between open ends slides in from there", func() *kitchen.Kitchen {
+			k := room(1200 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm)
+			add(k, cabinet.Wall, 0, 0, 600*mm)
+			k.Plan.Cabinets[0].Index, k.Plan.Cabinets[1].Index = 1, 0
+			return k
+		}, nil},
+		{"a row from one wall to an open end slides in from there", func() *kitchen.Kitchen {
+			k := room(600*mm, 1200*mm)
+			add(k, cabinet.Wall, 1, 600*mm, 600*mm)
+			add(k, cabinet.Wall, 1, 0, 600*mm)
+			k.Plan.Cabinets[0].Index, k.Plan.Cabinets[1].Index = 1, 0
+			return k
+		}, nil},
+		{"a row whose filler is cut to what is left", func() *kitchen.Kitchen {
+			k := room(600*mm, 1230*mm, 600*mm)
+			add(k, cabinet.Wall, 1, 600*mm, 600*mm)
+			add(k, cabinet.Wall, 1, 0, 600*mm)
+			k.Plan.Cabinets[0].Index, k.Plan.Cabinets[1].Index = 1, 0
+			k.Plan.Fillers = []cabinet.Filler{{Kind: cabinet.Wall, Wall: 1, From: 1200 * mm, To: 1230 * mm}}
+			return k
+		}, nil},
 		{"gap exact between two walls: no play for the last cabinet", func() *kitchen.Kitchen {
 			k := room(600*mm, 1200*mm, 600*mm)
 			add(k, cabinet.Wall, 1, 600*mm, 600*mm)
@@ -136,6 +207,14 @@ func TestRoomBesideFronts(t *testing.T) {
 			k := room(600*mm, 1203*mm, 600*mm)
 			add(k, cabinet.Wall, 1, 603*mm, 600*mm)
 			add(k, cabinet.Wall, 1, 0, 600*mm)
+			k.Plan.Cabinets[0].Index, k.Plan.Cabinets[1].Index = 1, 0
+			return k
+		}, nil},
+		{"of two neighbours the first in the plan notes the gap", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Base, 0, 1250*mm, 600*mm)
+			k.Plan.Cabinets[0].Index, k.Plan.Cabinets[1].Index = 1, 0
 			return k
 		}, nil},
 	} {

@@ -44,6 +44,12 @@ func TestDoors(t *testing.T) {
 			hang(k, 0, 0, 3000*mm, 0, 400*mm, 2100*mm, fixed)
 			return k
 		}, []string{"fit.door.under_lip stop need 2 have -20"}},
+		{"the lip hangs at the door's top", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensLeft))
+			hang(k, 0, 0, 3000*mm, 0, 400*mm, 2120*mm, fixed)
+			return k
+		}, []string{"fit.door.under_lip caution need 2 have 0"}},
 		{"the lip hangs below the door's top and may be cut", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensLeft))
@@ -87,6 +93,26 @@ func TestDoors(t *testing.T) {
 			hang(k, 0, 0, 3000*mm, 500*mm, 200*mm, 2100*mm)
 			return k
 		}, []string{"fit.door.low_overhead stop need 600 have 140"}},
+		{"a beam that lets the door open half", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensLeft))
+			hang(k, 0, 0, 3000*mm, 660*mm, 200*mm, 2119*mm)
+			return k
+		}, []string{"fit.door.low_overhead caution need 600 have 300"}},
+		{"a beam no lower than the door's top", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensLeft))
+			hang(k, 0, 0, 3000*mm, 660*mm, 200*mm, 2120*mm)
+			return k
+		}, nil},
+		{"the nearer of two beams stops the door", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensLeft))
+			hang(k, 0, 0, 3000*mm, 900*mm, 50*mm, 2000*mm)
+			hang(k, 0, 0, 3000*mm, 700*mm, 50*mm, 2100*mm)
+			hang(k, 0, 0, 3000*mm, 800*mm, 50*mm, 2000*mm)
+			return k
+		}, []string{"fit.door.low_overhead caution need 600 have 340"}},
 		{"a pair opens before the beam", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensPair))
@@ -99,6 +125,26 @@ func TestDoors(t *testing.T) {
 			hang(k, 0, 1210*mm, 1400*mm, 0, 450*mm, 1900*mm)
 			return k
 		}, []string{"fit.door.beside_overhead caution need 20 have 10"}},
+		{"a duct box deeper than the cabinet, far enough from the hinges", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensRight))
+			hang(k, 0, 1220*mm, 1400*mm, 0, 450*mm, 1900*mm)
+			return k
+		}, nil},
+		{"a duct box that ends at the door's top", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensRight))
+			hang(k, 0, 1210*mm, 1400*mm, 0, 450*mm, 2120*mm)
+			return k
+		}, nil},
+		{"the worse of two boxes beside the hinges", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensRight))
+			hang(k, 0, 1215*mm, 1400*mm, 0, 450*mm, 1900*mm)
+			hang(k, 0, 1205*mm, 1400*mm, 0, 440*mm, 2000*mm)
+			hang(k, 0, 1210*mm, 1400*mm, 0, 430*mm, 1900*mm)
+			return k
+		}, []string{"fit.door.beside_overhead caution need 20 have 5"}},
 		{"a duct box deeper than the cabinet away from the hinges", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			add(k, cabinet.Wall, 0, 600*mm, 600*mm, door(cabinet.OpensLeft))
@@ -138,6 +184,12 @@ func TestDoors(t *testing.T) {
 			add(k, cabinet.Wall, 0, 600*mm, 600*mm, liftUp(0))
 			return k
 		}, []string{"fit.door.rise_unknown note have 380"}},
+		{"nobody said how far it rises, and it cannot rise too far", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			k.Room.Walls[0].Ceiling = flat(2780 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, liftUp(0))
+			return k
+		}, nil},
 		{"a facing wall too near for the door: 1000 − 600", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			k.Room.Walls[0].Facing = &survey.Facing{Wall: 1, Distance: 1000 * mm}

@@ -30,6 +30,21 @@ func TestFootprint(t *testing.T) {
 		{"base cabinets do not reach up to it", func(k *kitchen.Kitchen) {
 			add(k, cabinet.Base, 0, 0, 3000*mm)
 		}, []string{"fit.footprint.over_nothing 0 3000"}},
+		{"a filler beside the last cabinet, a base filler is none", func(k *kitchen.Kitchen) {
+			add(k, cabinet.Wall, 0, 0, 2000*mm)
+			k.Plan.Fillers = []cabinet.Filler{{Kind: cabinet.Wall, Wall: 0, From: 2000 * mm, To: 2100 * mm}, {Kind: cabinet.Base, Wall: 0, From: 2100 * mm, To: 2200 * mm}, {Kind: cabinet.Wall, Wall: 1, From: 2300 * mm, To: 2400 * mm}}
+		}, []string{"fit.footprint.over_nothing 2100 3000"}},
+		{"a gap closed on old cabinets only is never kept over nothing", func(k *kitchen.Kitchen) {
+			o := &k.Room.Walls[0].Overheads[0]
+			o.Kind, o.Carrier = survey.ClosedGap, survey.CarriedByOldCabinets
+			old(k, 0, -100, 1000)
+			add(k, cabinet.Wall, 0, 500*mm, 2600*mm)
+		}, []string{"fit.footprint.unfinished_wall 0 500"}},
+		{"a gap closed up to the ceiling may be", func(k *kitchen.Kitchen) {
+			o := &k.Room.Walls[0].Overheads[0]
+			o.Kind, o.Carrier = survey.ClosedGap, survey.CarriedByCeiling
+			add(k, cabinet.Wall, 0, 500*mm, 2600*mm)
+		}, []string{"fit.footprint.over_nothing 0 500"}},
 		{"two old cabinets in a row are one stretch", func(k *kitchen.Kitchen) {
 			old(k, 0, 0, 1000)
 			old(k, 0, 1000, 2000)

@@ -37,6 +37,18 @@ func TestSideways(t *testing.T) {
 			add(k, cabinet.Base, 0, 600*mm, 600*mm)
 			return k
 		}, nil},
+		{"a wall cabinet set down on a base cabinet", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, func(c *cabinet.Placed) { c.Underside = 860 * mm })
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			return k
+		}, nil},
+		{"a wall cabinet set too low on a base cabinet", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm, func(c *cabinet.Placed) { c.Underside = 860*mm - 1 })
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			return k
+		}, []string{"/plan/cabinets/1 along -600 blocked"}},
 		{"a tall cabinet where a wall cabinet hangs", func() *kitchen.Kitchen {
 			k := room(3000 * mm)
 			add(k, cabinet.Tall, 0, 600*mm, 600*mm)
@@ -113,6 +125,24 @@ func TestSideways(t *testing.T) {
 			window(k, 1, 400*mm, 1200*mm, 1050*mm, 2050*mm, 70*mm)
 			return k
 		}, nil},
+		{"a flank in the corner just below a high window's casing", func() *kitchen.Kitchen {
+			k := room(3000*mm, 2000*mm)
+			add(k, cabinet.Wall, 0, 2400*mm, 600*mm)
+			window(k, 1, 200*mm, 1200*mm, 2190*mm, 2400*mm, 70*mm)
+			return k
+		}, nil},
+		{"a flank in the corner just above a low window's casing", func() *kitchen.Kitchen {
+			k := room(3000*mm, 2000*mm)
+			add(k, cabinet.Wall, 0, 2400*mm, 600*mm)
+			window(k, 1, 200*mm, 1200*mm, 900*mm, 1390*mm, 70*mm)
+			return k
+		}, nil},
+		{"a flank in the corner that ends where the casing begins", func() *kitchen.Kitchen {
+			k := room(3000*mm, 2000*mm)
+			add(k, cabinet.Wall, 0, 2400*mm, 600*mm)
+			window(k, 1, 430*mm, 1200*mm, 1050*mm, 2050*mm, 70*mm)
+			return k
+		}, nil},
 		{"inside corner neighbours: both runs into the corner", func() *kitchen.Kitchen {
 			k := room(3000*mm, 2000*mm)
 			add(k, cabinet.Wall, 0, 2400*mm, 600*mm)
@@ -143,6 +173,22 @@ func TestSideways(t *testing.T) {
 			add(k, cabinet.Base, 2, 1000*mm, 600*mm)
 			return k
 		}, nil},
+		{"the four walls of a closed room", func() *kitchen.Kitchen {
+			k := room(3000*mm, 1100*mm, 3000*mm, 1100*mm)
+			k.Room.Walls[3].Next, k.Room.Walls[0].Prev = 0, 3
+			add(k, cabinet.Base, 3, 0, 400*mm)
+			add(k, cabinet.Base, 0, 0, 600*mm)
+			add(k, cabinet.Base, 1, 700*mm, 400*mm)
+			return k
+		}, nil},
+		{"around the last corner of a closed room", func() *kitchen.Kitchen {
+			k := room(3000*mm, 1100*mm, 3000*mm, 1100*mm)
+			k.Room.Walls[3].Next, k.Room.Walls[0].Prev = 0, 3
+			add(k, cabinet.Base, 3, 550*mm, 550*mm)
+			add(k, cabinet.Base, 0, 590*mm, 600*mm)
+			add(k, cabinet.Base, 2, 2000*mm, 400*mm)
+			return k
+		}, []string{"/plan/cabinets/1 along -550 blocked"}},
 		{"deeper than the way to the wall opposite", func() *kitchen.Kitchen {
 			k := room(3000*mm, 550*mm, 3000*mm)
 			add(k, cabinet.Base, 0, 600*mm, 600*mm)
@@ -166,6 +212,19 @@ func TestSideways(t *testing.T) {
 			fixture(k, 0, survey.Pipe, 1230*mm, 1800*mm, 60*mm)
 			return k
 		}, []string{"/survey/walls/0/points/0 along -10 blocked"}},
+		{"a pipe cleared by as much either way is cleared along the wall", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm)
+			fixture(k, 0, survey.Pipe, 1180*mm, 1800*mm, 60*mm)
+			return k
+		}, []string{"/survey/walls/0/points/0 along -60 blocked"}},
+		{"pipes that just pass above and below", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Wall, 0, 600*mm, 600*mm)
+			fixture(k, 0, survey.Pipe, 900*mm, 1420*mm, 60*mm)
+			fixture(k, 0, survey.Pipe, 900*mm, 2160*mm, 60*mm)
+			return k
+		}, nil},
 		{"a pipe on the wall around the corner, 60 off it", func() *kitchen.Kitchen {
 			k := room(3000*mm, 2000*mm)
 			add(k, cabinet.Wall, 0, 2350*mm, 600*mm)
@@ -182,6 +241,26 @@ func TestSideways(t *testing.T) {
 			k := room(3000 * mm)
 			add(k, cabinet.Base, 0, 600*mm, 600*mm)
 			k.Plan.Fillers = []cabinet.Filler{{Pointer: "/plan/fillers/0", Kind: cabinet.Wall, Wall: 0, From: 550 * mm, To: 605 * mm}}
+			return k
+		}, nil},
+		{"a tall filler in the base row's place", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			k.Plan.Fillers = []cabinet.Filler{{Pointer: "/plan/fillers/0", Kind: cabinet.Tall, Wall: 0, From: 1190 * mm, To: 1250 * mm}}
+			return k
+		}, []string{"/plan/fillers/0 along -10 blocked"}},
+		{"a filler of no stated row where the only row there is not free", func() *kitchen.Kitchen {
+			k := room(3000*mm, 2000*mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Wall, 1, 900*mm, 600*mm)
+			k.Plan.Fillers = []cabinet.Filler{{Pointer: "/plan/fillers/0", AnyKind: true, Wall: 0, From: 1190 * mm, To: 1250 * mm}}
+			return k
+		}, []string{"/plan/fillers/0 along -10 blocked"}},
+		{"a filler of no stated row right of the upper row", func() *kitchen.Kitchen {
+			k := room(3000 * mm)
+			add(k, cabinet.Base, 0, 600*mm, 600*mm)
+			add(k, cabinet.Wall, 0, 400*mm, 600*mm)
+			k.Plan.Fillers = []cabinet.Filler{{Pointer: "/plan/fillers/0", AnyKind: true, Wall: 0, From: 1000 * mm, To: 1050 * mm}}
 			return k
 		}, nil},
 		{"a filler of no stated row where the upper row is free", func() *kitchen.Kitchen {
@@ -295,6 +374,28 @@ func TestCounterAndWindow(t *testing.T) {
 		}
 		if _, found := sideways(k, &k.Plan.Cabinets[1]); len(found) != 0 {
 			t.Errorf("beside the casing: %q", toldAll(found))
+		}
+	}
+}
+
+func TestTwoSocketsBehindOneCabinet(t *testing.T) {
+	k := room(3000 * mm)
+	a := add(k, cabinet.Wall, 0, 600*mm, 600*mm)
+	fixture(k, 0, survey.Socket, 700*mm, 1600*mm, 0)
+	fixture(k, 0, survey.Socket, 900*mm, 1600*mm, 0)
+	if _, found := sideways(k, a); len(found) != 2 || found[0].Pointer == found[1].Pointer {
+		t.Errorf("%q", toldAll(found))
+	}
+}
+
+// Where the datum opposite is 600 lower the upper cabinets there begin at 860
+// over the near one: each side says what the other does.
+func TestOppositeRunsOnTheirOwnDatumsAgree(t *testing.T) {
+	for datum, want := range map[length.Length]int{-600 * mm: 0, -600*mm - 1: 1} {
+		k := islandAcross(datum)
+		limits, _ := sideways(k, &k.Plan.Cabinets[1])
+		if len(limits) != want {
+			t.Errorf("datum at %s: %q", datum, limitsTold(limits))
 		}
 	}
 }

@@ -123,6 +123,16 @@ func TestTiltsUnderTheRoomsCeiling(t *testing.T) {
 	}
 }
 
+// A ceiling lowered beside the carcass is not over it.
+func TestTiltsUpBesideALoweredCeiling(t *testing.T) {
+	k := room(3000 * mm)
+	hang(k, 0, 600*mm, 3000*mm, 0, 2600*mm, 2300*mm, func(o *survey.Overhead) { o.Kind = survey.LoweredCeiling })
+	hang(k, 0, 0, 300*mm, 0, 2600*mm, 2300*mm, func(o *survey.Overhead) { o.Kind = survey.LoweredCeiling })
+	if got, _ := standing(k, add(k, cabinet.Tall, 0, 300*mm, 300*mm)); !got.Have.Equal((2500 * mm).Exact()) {
+		t.Errorf("%s", got.Have)
+	}
+}
+
 // A 2000 carcass with its legs wound in to 90 needs 2090 from the floor.
 func TestSlidesIn(t *testing.T) {
 	for _, c := range []struct {
@@ -183,6 +193,9 @@ func TestLegs(t *testing.T) {
 		{"the row is planned too low for the shortest leg", func(t *testing.T, k *kitchen.Kitchen) {
 			k.Plan.Cabinets[0].Underside = 89 * mm
 		}, []string{"fit.legs.too_long stop need 90 have 89"}},
+		{"the row at the shortest leg exactly", func(t *testing.T, k *kitchen.Kitchen) {
+			k.Plan.Cabinets[0].Underside = 90 * mm
+		}, nil},
 		{"a step under the cabinet", func(t *testing.T, k *kitchen.Kitchen) {
 			k.Room.Walls[0].Floor = line(t, 0, 0, 900*mm, 0, 900*mm, -12*mm)
 		}, []string{"fit.legs.step caution"}},

@@ -21,6 +21,7 @@ func TestCounterToWallCabinet(t *testing.T) {
 		{"18", true, nil},
 		{"17", true, []string{"fit.work_zone.tight note need 450 have 431.8"}},
 		{"15", true, []string{"fit.work_zone.tight note need 450 have 381"}},
+		{"17.716535", true, []string{"fit.work_zone.tight note need 450 have 449.999989"}},
 		{"14", true, []string{"fit.work_zone.low caution need 380 have 355.6"}},
 		{"14", false, nil},
 	} {
@@ -85,12 +86,31 @@ func cooking(above length.Length) *kitchen.Kitchen {
 	return k
 }
 
+// 450 and 380 mm are enough to a nanometre (metric practice, no source).
+func TestWorkHeightExactly(t *testing.T) {
+	for have, want := range map[length.Length]int{450 * mm: 0, 450*mm - 1: 1, 380 * mm: 1, 380*mm - 1: 2} {
+		k := room(3000*mm, 2000*mm)
+		add(k, cabinet.Wall, 0, 600*mm, 600*mm, func(c *cabinet.Placed) { c.Underside = 900*mm + have })
+		add(k, cabinet.Base, 0, 600*mm, 600*mm)
+		add(k, cabinet.Base, 1, 1400*mm, 600*mm)
+		got := WorkZone(k)
+		if codes := []string{"", "fit.work_zone.tight", "fit.work_zone.low"}; want == 0 && len(got) != 0 || want > 0 && (len(got) != 1 || got[0].Code != codes[want]) {
+			t.Errorf("%s over the counter: %q", have, toldAll(got))
+		}
+	}
+}
+
 func TestSoffitAndFillerAboveTheCookingSurface(t *testing.T) {
 	k := cooking(800 * mm)
 	k.Plan.RowShift = -30 * mm
 	k.Plan.Fillers = []cabinet.Filler{{Pointer: "/plan/fillers/0", Kind: cabinet.Wall, Wall: 0, From: 1180 * mm, To: 1210 * mm}}
 	hang(k, 0, 1300*mm, 1500*mm, 0, 300*mm, 1500*mm)
-	hang(k, 0, 1300*mm, 1500*mm, 600*mm, 300*mm, 1500*mm) // in front of the surface
+	k.Plan.Fillers = append(k.Plan.Fillers, // beside the surface, and of the base row
+		cabinet.Filler{Kind: cabinet.Wall, Wall: 0, From: 1150 * mm, To: 1200 * mm},
+		cabinet.Filler{Kind: cabinet.Wall, Wall: 0, From: 1800 * mm, To: 1850 * mm},
+		cabinet.Filler{Kind: cabinet.Base, Wall: 0, From: 1200 * mm, To: 1250 * mm})
+	add(k, cabinet.Base, 0, 1800*mm, 600*mm, func(c *cabinet.Placed) { c.Depth = 700 * mm }) // beside it and deeper
+	hang(k, 0, 1300*mm, 1500*mm, 600*mm, 300*mm, 1500*mm)                                    // in front of the surface
 	want := []string{"fit.cooking.combustible stop need 762 have 520", "fit.cooking.combustible stop need 762 have 590"}
 	if got := toldAll(WorkZone(k)); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
