@@ -15,9 +15,9 @@ import (
 const sliver = 20 * length.Millimetre
 
 // Footprint says which part of each overhead stands above old cabinets, new
-// ones, or nothing. Where only old ones stood, wall that nobody finished shows;
-// a soffit that stays over nothing looks lost. Only cabinets that reach up to an
-// overhead count, wall and tall ones.
+// ones, or nothing; a hood counts as new. Where only old ones stood, wall that
+// nobody finished shows; a soffit that stays over nothing looks lost. Only
+// cabinets that reach up to an overhead count, wall and tall ones.
 func Footprint(k *kitchen.Kitchen) []finding.Finding {
 	var out []finding.Finding
 	if len(k.Plan.Cabinets) == 0 {
@@ -36,7 +36,7 @@ func Footprint(k *kitchen.Kitchen) []finding.Finding {
 			out = append(out, finding.Finding{
 				Code: code, Severity: finding.AsNote, Pointer: o.Pointer,
 				Params:   []finding.Param{finding.Word("what", overheadWord(o.Kind)), size("from", s.From), size("to", s.To)},
-				Remedies: remedies(makeGoodWall),
+				Remedies: footprintHelp(was, s),
 			})
 		}
 	}
@@ -56,6 +56,13 @@ func footprintCode(o *survey.Overhead, was, is bool) string {
 	}
 }
 
+func footprintHelp(was []survey.Span, s survey.Span) []finding.Remedy {
+	if covers(was, s) {
+		return remedies(makeGoodWall)
+	}
+	return remedies(cutOverhead)
+}
+
 // oldUnder are the stretches of an overhead that stand above old cabinets.
 func oldUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 	var out []survey.Span
@@ -67,8 +74,8 @@ func oldUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 	return out
 }
 
-// newUnder are the stretches of an overhead that stand above planned cabinets
-// and fillers.
+// newUnder are the stretches of an overhead that stand above planned cabinets,
+// fillers and the hood.
 func newUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 	var out []survey.Span
 	for i := range k.Plan.Cabinets {
@@ -84,6 +91,9 @@ func newUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 		if f.Wall == o.Wall && (f.AnyKind || f.Kind != cabinet.Base) {
 			out = append(out, survey.Span{From: f.From, To: f.To})
 		}
+	}
+	if cook := k.Plan.Cooking; cook != nil && cook.Hood != nil && cook.Hood.Kind != cabinet.Downdraft {
+		out = append(out, under(k, o, cabinet.Patch{Wall: cook.Wall, From: cook.From, To: cook.To, Far: cookingDepth})...)
 	}
 	return out
 }

@@ -45,6 +45,14 @@ func TestFootprint(t *testing.T) {
 			o.Kind, o.Carrier = survey.ClosedGap, survey.CarriedByCeiling
 			add(k, cabinet.Wall, 0, 500*mm, 2600*mm)
 		}, []string{"fit.footprint.over_nothing 0 500"}},
+		{"a hood hangs there", func(k *kitchen.Kitchen) {
+			add(k, cabinet.Wall, 0, 0, 2000*mm)
+			k.Plan.Cooking = &cabinet.Cooking{Wall: 0, From: 2000 * mm, To: 2600 * mm, Hood: &cabinet.Hood{}}
+		}, []string{"fit.footprint.over_nothing 2600 3000"}},
+		{"a downdraft hangs nowhere", func(k *kitchen.Kitchen) {
+			add(k, cabinet.Wall, 0, 0, 2000*mm)
+			k.Plan.Cooking = &cabinet.Cooking{Wall: 0, From: 2000 * mm, To: 2600 * mm, Hood: &cabinet.Hood{Kind: cabinet.Downdraft}}
+		}, []string{"fit.footprint.over_nothing 2000 3000"}},
 		{"two old cabinets in a row are one stretch", func(k *kitchen.Kitchen) {
 			old(k, 0, 0, 1000)
 			old(k, 0, 1000, 2000)
