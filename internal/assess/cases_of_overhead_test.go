@@ -155,3 +155,16 @@ func TestTheOrderOfSummaryVerdicts(t *testing.T) {
 		})
 	}
 }
+
+func TestABeamOverTheOtherLegOfACornerCabinet(t *testing.T) {
+	body := merged(t, plain, `{"survey": {"walls": [
+		{"id": "w", "length": 3600, "joins_next": true, "floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": 2500}]},
+		{"id": "v", "length": 2000, "floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": 2500}], "overheads": [
+			{"id": "b", "kind": "beam", "from": 0, "to": 300, "out": 500, "depth": 200, "structure": "bearing", "underside": [{"at": 0, "height": 2100}]}]}]},
+		"plan": {"cabinets": [{"id": "a", "kind": "wall", "wall": "w", "from": 2800, "width": 800, "height": 660, "corner": {"other_wall": "v", "other_width": 800, "shape": "l"}}]}}`)
+	// The beam stands off wall v by 500, past the leg on v, over the leg on w.
+	f := fitOf(t, answer(t, body), "a")
+	if f.Verdict != "blocked" || string(f.Margin.MM) != "-20" || f.LimitedBy != "/survey/walls/1/overheads/0" {
+		t.Errorf("%s, margin %s by %s; want blocked by the beam, −20", f.Verdict, f.Margin.MM, f.LimitedBy)
+	}
+}

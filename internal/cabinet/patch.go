@@ -47,22 +47,9 @@ func (c *Placed) Patches(room *survey.Room) []Patch {
 	native := c.Native(room)
 	out := append([]Patch{}, native...)
 	for _, p := range native {
-		for _, q := range p.Joined(room) {
-			if !covered(native, q.Wall) {
-				out = append(out, q)
-			}
-		}
+		out = append(out, p.Joined(room)...)
 	}
 	return out
-}
-
-func covered(native []Patch, wall int) bool {
-	for _, p := range native {
-		if p.Wall == wall {
-			return true
-		}
-	}
-	return false
 }
 
 // Joined are a patch's images on the walls joined to its own. A 90° inside

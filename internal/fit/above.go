@@ -1,6 +1,8 @@
 package fit
 
 import (
+	"slices"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
@@ -44,9 +46,26 @@ func (s stage) over(c *cabinet.Placed) []obstacle {
 	var out []obstacle
 	for _, p := range c.Patches(s.k.Room) {
 		if p.Native || p.Near <= 0 {
-			out = append(out, s.ceiling(p)...)
+			out = with(out, s.ceiling(p))
 		}
-		out = append(out, s.hung(p)...)
+		out = with(out, s.hung(p))
+	}
+	return out
+}
+
+// with adds obstacles; one that is met already, by the other leg of a corner
+// cabinet, grows.
+func with(out, more []obstacle) []obstacle {
+	for _, o := range more {
+		i := slices.IndexFunc(out, func(e obstacle) bool {
+			return e.by == o.by && e.wall == o.wall && e.cut == o.cut && e.from <= o.to && o.from <= e.to
+		})
+		if i < 0 {
+			out = append(out, o)
+			continue
+		}
+		out[i].from, out[i].to = min(out[i].from, o.from), max(out[i].to, o.to)
+		out[i].assumed = out[i].assumed || o.assumed
 	}
 	return out
 }
