@@ -25,26 +25,40 @@ type hole struct {
 
 // Add adds what later checks found, but for what may only follow from an error
 // that is listed already: one at the same place or around it, or a needed member
-// of the same object (or of one around it) that could not be used.
+// of the same object (or of one around it) that could not be used. What is wrong
+// with a member's own value follows from nothing.
 func (r *Refusal) Add(more []api.Fault) {
-	r.addUnless(more, func(pointer string, h hole) bool {
-		return h.needed && (under(pointer, parent(h.pointer)) || under(h.pointer, pointer))
+	r.addUnless(more, func(fault api.Fault, h hole) bool {
+		if ofOwnValue(fault.Code) {
+			return h.pointer == fault.Pointer
+		}
+		return h.needed && (under(fault.Pointer, parent(h.pointer)) || under(h.pointer, fault.Pointer))
 	})
+}
+
+// ofOwnValue reports whether a code speaks of one member's value, whatever stands
+// beside it.
+func ofOwnValue(code string) bool {
+	switch code {
+	case "id.duplicate", "ref.unknown":
+		return true
+	}
+	return strings.HasPrefix(code, "length.") || strings.HasSuffix(code, ".not_positive") || strings.HasSuffix(code, ".negative")
 }
 
 // addRelations adds broken relations, but for those that an unusable member takes part in.
 func (r *Refusal) addRelations(broken []api.Fault) {
-	r.addUnless(broken, func(pointer string, h hole) bool {
-		return parent(h.pointer) == pointer || parent(h.pointer) == parent(pointer)
+	r.addUnless(broken, func(fault api.Fault, h hole) bool {
+		return parent(h.pointer) == fault.Pointer || parent(h.pointer) == parent(fault.Pointer)
 	})
 }
 
-func (r *Refusal) addUnless(more []api.Fault, follows func(pointer string, h hole) bool) {
+func (r *Refusal) addUnless(more []api.Fault, follows func(fault api.Fault, h hole) bool) {
 	earlier := r.Faults
 	r.Faults = slices.Clone(earlier)
 	for _, fault := range inOrder(more) {
 		within := func(e api.Fault) bool { return under(fault.Pointer, e.Pointer) }
-		from := func(h hole) bool { return follows(fault.Pointer, h) }
+		from := func(h hole) bool { return follows(fault, h) }
 		if len(r.Faults) >= enoughFaults {
 			break
 		}
