@@ -41,29 +41,89 @@ func (c *Placed) Native(room *survey.Room) []Patch {
 }
 
 // Patches are its native rectangles and what they are in the coordinates of the
-// walls joined by inside corners, so that whatever hangs on those walls is
-// tested where it was measured.
+// walls around the room's inside corners, as far as the walls join, so that
+// whatever hangs on any of those walls is tested where it was measured.
 func (c *Placed) Patches(room *survey.Room) []Patch {
 	native := c.Native(room)
 	out := append([]Patch{}, native...)
 	for _, p := range native {
-		out = append(out, p.Joined(room)...)
+		out = append(out, p.around(room)...)
 	}
 	return out
 }
 
-// Joined are a patch's images on the walls joined to its own. A 90° inside
-// corner maps (at, out) of a wall of length L to (out, L − at) of the next.
+// Touching are its patches on the walls that it touches: those it stands at, and
+// those that its flank meets in a corner.
+func (c *Placed) Touching(room *survey.Room) []Patch {
+	var out []Patch
+	for _, p := range c.Patches(room) {
+		if p.Native || p.Near <= 0 {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// around are a patch's images on the walls that follow to the right and to the
+// left; in a closed room each wall is reached once, the shorter way.
+func (p Patch) around(room *survey.Room) []Patch {
+	var out []Patch
+	seen := map[int]bool{p.Wall: true}
+	right, left := p, p
+	for onRight, onLeft := true, true; onRight || onLeft; {
+		right, onRight = step(right, onRight, room, seen, Patch.next)
+		if onRight {
+			out = appendClipped(out, right, room)
+		}
+		left, onLeft = step(left, onLeft, room, seen, Patch.prev)
+		if onLeft {
+			out = appendClipped(out, left, room)
+		}
+	}
+	return out
+}
+
+// step goes on to the wall that turn leads to, unless it was seen before.
+func step(p Patch, on bool, room *survey.Room, seen map[int]bool, turn func(Patch, *survey.Room) (Patch, bool)) (Patch, bool) {
+	if !on {
+		return p, false
+	}
+	q, ok := turn(p, room)
+	if !ok || seen[q.Wall] {
+		return p, false
+	}
+	seen[q.Wall] = true
+	return q, true
+}
+
+// next is the patch in the coordinates of the wall that its own joins at the
+// right end: a 90° inside corner maps (at, out) of a wall of length L to
+// (out, L − at) of the next.
+func (p Patch) next(room *survey.Room) (Patch, bool) {
+	wall := &room.Walls[p.Wall]
+	if wall.Next < 0 {
+		return p, false
+	}
+	return Patch{wall.Next, p.Near, p.Far, wall.Length - p.To, wall.Length - p.From, false}, true
+}
+
+// prev is the patch in the coordinates of the wall joined at the left end.
+func (p Patch) prev(room *survey.Room) (Patch, bool) {
+	wall := &room.Walls[p.Wall]
+	if wall.Prev < 0 {
+		return p, false
+	}
+	l := room.Walls[wall.Prev].Length
+	return Patch{wall.Prev, l - p.Far, l - p.Near, p.From, p.To, false}, true
+}
+
+// Joined are a patch's images on the two walls joined to its own.
 func (p Patch) Joined(room *survey.Room) []Patch {
 	var out []Patch
-	wall := &room.Walls[p.Wall]
-	if wall.Next >= 0 {
-		q := Patch{wall.Next, p.Near, p.Far, wall.Length - p.To, wall.Length - p.From, false}
+	if q, ok := p.next(room); ok {
 		out = appendClipped(out, q, room)
 	}
-	if wall.Prev >= 0 {
-		l := room.Walls[wall.Prev].Length
-		q := Patch{wall.Prev, l - p.Far, l - p.Near, p.From, p.To, false}
+	if q, ok := p.prev(room); ok {
 		out = appendClipped(out, q, room)
 	}
 	return out

@@ -40,8 +40,8 @@ func asFound(k *kitchen.Kitchen) stage {
 	}}
 }
 
-// over lists what is above a cabinet: on each wall it touches the ceiling first,
-// then the overheads in the request's order.
+// over lists what is above a cabinet: wall by wall, on each wall it touches the
+// ceiling first, then the overheads in the request's order.
 func (s stage) over(c *cabinet.Placed) []obstacle {
 	var out []obstacle
 	for _, p := range c.Patches(s.k.Room) {
@@ -50,6 +50,7 @@ func (s stage) over(c *cabinet.Placed) []obstacle {
 		}
 		out = with(out, s.hung(p))
 	}
+	slices.SortStableFunc(out, func(a, b obstacle) int { return a.wall - b.wall })
 	return out
 }
 
@@ -86,27 +87,29 @@ func (s stage) hung(p cabinet.Patch) []obstacle {
 	return out
 }
 
-// ceiling lists the ceiling over a patch: as surveyed, but where an overhead is
-// gone and the ceiling behind it was seen, at the level seen there.
+// ceiling lists the ceiling over a patch: as surveyed, but where the ceiling
+// behind an overhead was seen, at the level seen there.
 func (s stage) ceiling(p cabinet.Patch) []obstacle {
 	wall := &s.k.Room.Walls[p.Wall]
 	out := []obstacle{}
 	rest := []survey.Span{{From: p.From, To: p.To}}
 	assumed := false
-	for _, g := range s.sky.Gone {
-		o := g.Overhead
-		if !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: g.From, To: g.To, Near: o.Out, Far: o.Face()}) {
+	for i := range wall.Overheads {
+		o := &wall.Overheads[i]
+		if o.Behind.CeilingLevel == nil || !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}) {
 			continue
 		}
-		if o.Behind.CeilingLevel == nil {
-			assumed = assumed || o.Behind.Ceiling != survey.Yes
-			continue
-		}
-		rest = without(rest, g.From, g.To)
+		rest = without(rest, o.From, o.To)
 		out = append(out, obstacle{
-			by: o.Pointer + "/behind/ceiling_level", wall: p.Wall, from: max(p.From, g.From), to: min(p.To, g.To),
+			by: o.Pointer + "/behind/ceiling_level", wall: p.Wall, from: max(p.From, o.From), to: min(p.To, o.To),
 			profile: level.Level(*o.Behind.CeilingLevel),
 		})
+	}
+	for _, g := range s.sky.Gone {
+		o := g.Overhead
+		if o.Behind.CeilingLevel == nil && p.Overlaps(cabinet.Patch{Wall: o.Wall, From: g.From, To: g.To, Near: o.Out, Far: o.Face()}) {
+			assumed = assumed || o.Behind.Ceiling != survey.Yes
+		}
 	}
 	for _, r := range rest {
 		out = append(out, obstacle{

@@ -17,13 +17,12 @@ type After struct {
 
 // AfterAll holds every cabinet against the sky that the applied options leave.
 //
-// An overhead that is kept, by choice or on advice, blocks what still overlaps
-// it. One that stays only because a gate is open still needs its trim: it is
+// What still overlaps an overhead then is blocked, whatever was chosen or advised
+// for it. One that stays only because a gate is open still needs its trim: it is
 // undecided.
 func AfterAll(k *kitchen.Kitchen, found []Result, sky kitchen.Sky, applied kitchen.AppliedOptions) []After {
 	s := stage{k, sky, func(o *survey.Overhead) Verdict {
-		a := applied[o.Group]
-		if o.MayCut == survey.CutNo || a.Option == kitchen.Keep && a.By != kitchen.ByDefault {
+		if o.MayCut == survey.CutNo || applied[o.Group].By != kitchen.ByDefault {
 			return Blocked
 		}
 		return NeedsTrim

@@ -16,7 +16,7 @@ func legs(k *kitchen.Kitchen, c *cabinet.Placed) []finding.Finding {
 		return nil
 	}
 	var short, long, steps []finding.Finding
-	for _, p := range c.Native(k.Room) {
+	for _, p := range c.Touching(k.Room) {
 		floor := k.Room.Walls[p.Wall].Floor
 		by := k.Room.Walls[p.Wall].Pointer + "/floor"
 		deepest, highest := floor.Lowest(p.From, p.To), floor.Highest(p.From, p.To)

@@ -42,9 +42,9 @@ func datumSpans(room *survey.Room, plan *cabinet.Plan, group int) ([]survey.Wall
 		c := &plan.Cabinets[i]
 		for _, p := range c.Native(room) {
 			withCabinets[p.Wall] = true
-			if c.Stands() && room.Walls[p.Wall].Group == group {
-				standing = append(standing, p.Span())
-			}
+		}
+		if c.Stands() {
+			standing = append(standing, footprint(c, room, group)...)
 		}
 	}
 	for _, w := range room.Groups[group].Walls {
@@ -61,4 +61,16 @@ func datumSpans(room *survey.Room, plan *cabinet.Plan, group int) ([]survey.Wall
 	default:
 		return all, survey.ByAllWalls
 	}
+}
+
+// footprint is where a standing cabinet meets the floors of a group's walls: the
+// walls it stands at, and those its flank meets in a corner.
+func footprint(c *cabinet.Placed, room *survey.Room, group int) []survey.WallSpan {
+	var out []survey.WallSpan
+	for _, p := range c.Touching(room) {
+		if room.Walls[p.Wall].Group == group {
+			out = append(out, p.Span())
+		}
+	}
+	return out
 }
