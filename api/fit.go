@@ -67,9 +67,10 @@ type Standing struct {
 
 // FitAfter is the cabinet's fit once the applied options are carried out.
 type FitAfter struct {
-	Verdict   string   `json:"verdict" enum:"fits,snug,needs_trim,blocked" doc:"Treat an unknown verdict as blocked."`
-	Margin    Measure  `json:"margin" doc:"What is left over; negative is an overlap."`
-	LimitedBy string   `json:"limited_by" doc:"The obstacle that rules the verdict."`
-	Basis     string   `json:"basis" enum:"seen,assumed" doc:"assumed where it rests on what nobody has seen behind an overhead."`
-	Hanging   *Hanging `json:"hanging,omitempty" doc:"For a cabinet that is hung: how, once the options are carried out."`
+	Verdict   string    `json:"verdict" enum:"fits,snug,needs_trim,blocked" doc:"Treat an unknown verdict as blocked."`
+	Margin    Measure   `json:"margin" doc:"What is left over; negative is an overlap."`
+	LimitedBy string    `json:"limited_by" doc:"The obstacle that rules the verdict."`
+	Basis     string    `json:"basis" enum:"seen,assumed" doc:"assumed where it rests on what nobody has seen behind an overhead."`
+	Hanging   *Hanging  `json:"hanging,omitempty" doc:"For a cabinet that is hung: how, once the options are carried out."`
+	Findings  []Finding `json:"findings" doc:"What overheads then still do to its front, and to hanging it."`
 }

@@ -168,3 +168,62 @@ func TestABeamOverTheOtherLegOfACornerCabinet(t *testing.T) {
 		t.Errorf("%s, margin %s by %s; want blocked by the beam, −20", f.Verdict, f.Margin.MM, f.LimitedBy)
 	}
 }
+
+func TestAnOverheadListedOnTheOppositeWall(t *testing.T) {
+	side := func(id string, long int, more string) string {
+		return format(`{"id": %q, "length": %d, "joins_next": true, "floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": 2500}]%s}`, id, long, more)
+	}
+	body := merged(t, plain, `{"survey": {"walls": [`+side("w", 3600, "")+","+side("x", 2000, "")+","+
+		side("y", 3600, `, "overheads": [{"id": "l", "kind": "lowered_ceiling", "from": 0, "to": 3600, "depth": 2000, "structure": "framed", "underside": [{"at": 0, "height": 2100}]}]`)+","+side("z", 2000, "")+`]}}`)
+	f := fitOf(t, answer(t, body), "a")
+	if f.Verdict != "needs_trim" || string(f.Margin.MM) != "-20" || f.LimitedBy != "/survey/walls/2/overheads/0" {
+		t.Errorf("%s, margin %s by %s; want needs_trim by the lowered ceiling across the room, −20", f.Verdict, f.Margin.MM, f.LimitedBy)
+	}
+}
+
+func TestAnOverheadInFrontThatStopsTheCabinetFromBeingHung(t *testing.T) {
+	body := merged(t, plain, wall(`"overheads": [{"id": "s", "kind": "soffit", "from": 0, "to": 3600, "out": 360, "depth": 200, "structure": "framed", "underside": [{"at": 0, "height": 2000}]}]`))
+	a := answer(t, body)
+	f := fitOf(t, a, "a")
+	if f.After.Hanging.Verdict != "blocked" || !has(codes(f.After.Findings), "fit.hanging.blocked") || a.Summary.Verdict != "answers_needed" {
+		t.Errorf("hangs %s, %v, summary %s; want blocked, said, and answers needed", f.After.Hanging.Verdict, codes(f.After.Findings), a.Summary.Verdict)
+	}
+}
+
+func TestACutThatCuresNothingIsNotAdvised(t *testing.T) {
+	for _, c := range []struct{ name, ceiling, behind string }{
+		{"the ceiling is too low anyway", "2110", ``},
+		{"the ceiling seen behind is too low", "2500", `, "behind": {"ceiling": "continues", "ceiling_level": {"height": 2110}}`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			body := merged(t, plain, `{"survey": {"walls": [{"id": "w", "length": 3600, "floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": `+c.ceiling+`}],
+				"overheads": [{"id": "s", "kind": "soffit", "from": 0, "to": 3600, "depth": 330, "structure": "framed", "underside": [{"at": 0, "height": 2100}]`+c.behind+`}]}]}}`)
+			a := answer(t, body)
+			f := fitOf(t, a, "a")
+			if f.Verdict != "blocked" || f.Cure != "none" || a.Applied["s"].Option != "keep" || len(a.Trims) != 0 {
+				t.Errorf("%s, cure %s, applied %s, %d trims; want blocked, none, keep, none", f.Verdict, f.Cure, a.Applied["s"].Option, len(a.Trims))
+			}
+		})
+	}
+}
+
+func TestServicesNearTheEndOfACut(t *testing.T) {
+	for _, c := range []struct {
+		name, from, up, clearance string
+		conflict                  bool
+	}{
+		{"a pipe that starts beside the cut, within its clearance", "1204", "2122", "100", true},
+		{"beside and above, within the diagonal", "1205", "2130", "10", true},
+		{"beside and above, just beyond the diagonal", "1209", "2130", "10", false},
+		{"well beside", "1400", "2122", "100", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			body := merged(t, plain, soffit(`"underside": [{"at": 0, "height": 2090}], "inside": {"looked": "opened", "services": [
+				{"kind": "pipe", "from": `+c.from+`, "to": 2000, "underside": {"height": `+c.up+`}, "clearance": `+c.clearance+`, "movable": "easily"}]}`))
+			a := answer(t, body)
+			if got := len(a.Trims) == 1 && len(a.Trims[0].Conflicts) == 1; got != c.conflict {
+				t.Errorf("conflicts %+v, want %v (the cut ends at 1203)", a.Trims, c.conflict)
+			}
+		})
+	}
+}

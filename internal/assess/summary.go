@@ -58,7 +58,7 @@ func (r *result) anyBlocked() bool {
 // cut into one of unknown structure, or a reading whose doubt hides a block.
 func (r *result) unanswered() bool {
 	for i, f := range r.found {
-		if r.after[i].Verdict == fit.NeedsTrim || f.Again && f.Worst == fit.Blocked || anyStop(f.Findings) {
+		if r.after[i].Verdict == fit.NeedsTrim || f.Again && f.Worst == fit.Blocked || anyStop(f.Findings) || anyStop(r.after[i].Findings) {
 			return true
 		}
 	}

@@ -47,7 +47,7 @@ func matters(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.
 	}
 	for i := range found {
 		for _, l := range found[i].Limits {
-			if l.Overhead != nil && l.Axis == fit.Up {
+			if l.Overhead != nil && l.Axis == fit.Up && !blockedElsewhere(&found[i], l.Overhead) {
 				byGroup[l.Overhead.Group].meet(overlap{found[i].Cabinet, l.Overhead, l})
 			}
 		}
@@ -59,6 +59,14 @@ func matters(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.
 	}
 	sharePaint(out)
 	return out
+}
+
+// blockedElsewhere reports whether something else above a cabinet blocks it, so
+// that cutting this overhead for it would be a waste.
+func blockedElsewhere(r *fit.Result, o *survey.Overhead) bool {
+	return anyOf(r.Limits, func(l fit.Limit) bool {
+		return l.Axis == fit.Up && l.Verdict == fit.Blocked && (l.Overhead == nil || l.Overhead.Group != o.Group)
+	})
 }
 
 // meet notes an overhead that is above a cabinet, where it is in the way.

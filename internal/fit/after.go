@@ -1,6 +1,10 @@
 package fit
 
 import (
+	"slices"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/finding"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
@@ -13,6 +17,8 @@ type After struct {
 	By      string // pointer of what rules it
 	Assumed bool   // it rests on what nobody has seen behind an overhead
 	Hanging *Hanging
+	// Findings are what overheads then still do to its front and to hanging it.
+	Findings []finding.Finding
 }
 
 // AfterAll holds every cabinet against the sky that the applied options leave.
@@ -49,5 +55,34 @@ func (s stage) after(found *Result) After {
 		}
 	}
 	rule := ruling(limits)
-	return After{rule.Verdict, margin, rule.By, assumed, hanging(s.k, found.Cabinet, s.sky)}
+	a := After{Verdict: rule.Verdict, Margin: margin, By: rule.By, Assumed: assumed, Hanging: hanging(s.k, found.Cabinet, s.sky)}
+	a.Findings = append(s.frontsAfter(found.Cabinet), a.cannotHang()...)
+	return a
+}
+
+// frontsAfter is what overheads then leave a front. A lip that is below its top
+// now stays below it: nothing more is cut.
+func (s stage) frontsAfter(c *cabinet.Placed) []finding.Finding {
+	var out []finding.Finding
+	for _, f := range doors(s.k, c, s.sky) {
+		if !slices.ContainsFunc(s.sky.Hung, func(h kitchen.Hung) bool { return h.Overhead.Pointer == f.Pointer }) {
+			continue
+		}
+		if f.Code == codeUnderLip && f.Have.Value.Sign() < 0 {
+			f.Severity = finding.AsStop
+		}
+		out = append(out, f)
+	}
+	return out
+}
+
+// cannotHang: it fits where it is to hang, and cannot be brought there.
+func (a *After) cannotHang() []finding.Finding {
+	if a.Hanging == nil || a.Hanging.Verdict != HangBlocked || a.Verdict > Snug {
+		return nil
+	}
+	return []finding.Finding{{
+		Code: "fit.hanging.blocked", Severity: finding.AsStop, Pointer: a.Hanging.By,
+		Need: finding.Up(a.Hanging.Need), Have: finding.Down(a.Hanging.Have), Remedies: remedies(lowerRow, cutOverhead, shorter),
+	}}
 }

@@ -71,11 +71,11 @@ func cookingCode(cook *cabinet.Cooking) string {
 	return "fit.cooking.combustible"
 }
 
-// cookingSeverity: the appliance's instructions bind everywhere, and so may the
-// code where it applies or nobody said which applies. Where another code set
-// holds, the number is only a guide.
+// cookingSeverity: the appliance's instructions bind everywhere, and so does the
+// code where it applies. Where another code set holds, or nobody said which, the
+// number is a guide and local code decides.
 func cookingSeverity(k *kitchen.Kitchen, cook *cabinet.Cooking) finding.Severity {
-	if cook.Clearance == 0 && k.Room.CodeSet == survey.CodeNone {
+	if cook.Clearance == 0 && k.Room.CodeSet != survey.CodeUSIRC {
 		return finding.AsCaution
 	}
 	return finding.AsStop

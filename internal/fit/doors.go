@@ -58,13 +58,15 @@ func (d *inFront) lip(p cabinet.Patch) {
 			continue
 		}
 		d.add(finding.Finding{
-			Code: "fit.door.under_lip", Severity: lipSeverity(o.overhead, have), Pointer: o.overhead.Pointer,
+			Code: codeUnderLip, Severity: lipSeverity(o.overhead, have), Pointer: o.overhead.Pointer,
 			Params: []finding.Param{place(o.at)},
 			Need:   finding.Up(d.k.System.FitGap.Exact()), Have: finding.Down(have),
 			Remedies: remedies(lowerRow, cutOverhead, shorter),
 		})
 	}
 }
+
+const codeUnderLip = "fit.door.under_lip"
 
 // lipSeverity: a front that cannot open must be answered, unless the overhead
 // may be cut, which the trims then deal with.

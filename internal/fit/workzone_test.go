@@ -60,12 +60,15 @@ func TestAboveTheCookingSurface(t *testing.T) {
 		{"a hair less, protected", k24 - 1, protected, []string{"fit.cooking.combustible stop need 609.6 have 609.599999"}},
 		{"where other codes hold the number is a guide", k30 - 1, func(k *kitchen.Kitchen) { k.Room.CodeSet = survey.CodeNone },
 			[]string{"fit.cooking.combustible caution need 762 have 761.999999"}},
+		{"where nobody said which code holds, too", k30 - 1, func(k *kitchen.Kitchen) { k.Room.CodeSet = survey.CodeUnspecified },
+			[]string{"fit.cooking.combustible caution need 762 have 761.999999"}},
 		{"instructions that ask for more", k30, func(k *kitchen.Kitchen) { k.Plan.Cooking.Clearance = 800 * mm },
 			[]string{"fit.cooking.instructions stop need 800 have 762"}},
 		{"instructions that allow less", 650 * mm, func(k *kitchen.Kitchen) { k.Plan.Cooking.Clearance = 650 * mm },
 			[]string{"fit.cooking.below_usual caution need 762 have 650"}},
 	} {
 		k := cooking(c.above)
+		k.Room.CodeSet = survey.CodeUSIRC
 		if c.given != nil {
 			c.given(k)
 		}
@@ -102,6 +105,7 @@ func TestWorkHeightExactly(t *testing.T) {
 
 func TestSoffitAndFillerAboveTheCookingSurface(t *testing.T) {
 	k := cooking(800 * mm)
+	k.Room.CodeSet = survey.CodeUSIRC
 	k.Plan.RowShift = -30 * mm
 	k.Plan.Fillers = []cabinet.Filler{{Pointer: "/plan/fillers/0", Kind: cabinet.Wall, Wall: 0, From: 1180 * mm, To: 1210 * mm}}
 	hang(k, 0, 1300*mm, 1500*mm, 0, 300*mm, 1500*mm)

@@ -48,7 +48,7 @@ func (s Scale) limit(l fit.Limit) api.Limit {
 func (s Scale) after(a fit.After) api.FitAfter {
 	return api.FitAfter{
 		Verdict: a.Verdict.String(), Margin: s.down(a.Margin), LimitedBy: a.By, Basis: basis(a.Assumed),
-		Hanging: s.hanging(a.Hanging),
+		Hanging: s.hanging(a.Hanging), Findings: s.Findings(a.Findings),
 	}
 }
 

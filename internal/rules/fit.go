@@ -51,6 +51,8 @@ var fitRules = []Rule{
 	{Code: "fit.filler.at_neighbour", Status: CommonPractice, Source: practice,
 		Says: "On the {side} side stands a deeper cabinet; the door has {have} beside it and needs {need} to open past it."},
 
+	{Code: "fit.hanging.blocked", Status: CommonPractice, Source: practice,
+		Says: "The cabinet fits where it is to hang but cannot be brought there: hooking it on needs {need} above its top, and the room there is {have} (less than nothing where it is negative)."},
 	{Code: "fit.door.under_lip", Status: CommonPractice, Source: practice,
 		Says: "The overhead reaches out further than the cabinet; at {at} its lip is {have} above the top of the door, which needs {need}."},
 	{Code: "fit.door.low_overhead", Status: CommonPractice, Source: practice,

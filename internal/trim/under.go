@@ -46,13 +46,24 @@ func spanUnder(k *kitchen.Kitchen, c *cabinet.Placed, o *survey.Overhead) (surve
 		if !p.Overlaps(area) {
 			continue
 		}
-		s := clip(survey.Span{From: p.From - k.System.SideClearance, To: p.To + k.System.SideClearance}, o)
+		beside := besides(k, c, p)
+		s := clip(survey.Span{From: p.From - beside, To: p.To + beside}, o)
 		if out == (survey.Span{}) {
 			out = s
 		}
 		out.From, out.To = min(out.From, s.From), max(out.To, s.To)
 	}
 	return out, out.From < out.To
+}
+
+// besides is how much more than a cabinet's floor area is cut: the side
+// clearance, and on a wall around a corner, which sees its front from the side,
+// at least the front's thickness.
+func besides(k *kitchen.Kitchen, c *cabinet.Placed, p cabinet.Patch) length.Length {
+	if p.Native || c.Door == nil {
+		return k.System.SideClearance
+	}
+	return max(k.System.SideClearance, c.Door.Thickness)
 }
 
 func clip(s survey.Span, o *survey.Overhead) survey.Span {
