@@ -35,7 +35,7 @@ type Fit struct {
 	Uncertainty  Measure   `json:"uncertainty" doc:"Expanded uncertainty of the margin, k = 2."`
 	LimitedBy    string    `json:"limited_by" doc:"The obstacle that rules the verdict."`
 	LimitedAt    Measure   `json:"limited_at" doc:"Station at which it does."`
-	Limits       []Limit   `json:"limits" doc:"Every obstacle, most limiting first."`
+	Limits       []Limit   `json:"limits" doc:"Every obstacle: what is above wall by wall, then what is beside."`
 	Hanging      *Hanging  `json:"hanging,omitzero" doc:"For a cabinet that is hung."`
 	Standing     *Standing `json:"standing,omitzero" doc:"For a tall cabinet that is stood up."`
 	After        FitAfter  `json:"after" doc:"The fit once the applied options are carried out."`

@@ -21,19 +21,21 @@ func (s stage) check(c *cabinet.Placed) Result {
 	limits := s.limits(c)
 	beside, findings := sideways(s.k, c)
 	limits = append(limits, beside...)
-	tight := tightest(limits)
-	doubt := level.DoubtOf(tight.terms(), s.k.Room.Readings)
-	verdicts := s.doubt(c, limits)
-	rule := ruling(limits)
+	tight, rule := tightest(limits), ruling(limits)
+	verdicts, edge := s.edges(c, s.doubt(c, beside), beside)
 	r := Result{
 		Cabinet: c, Verdict: rule.Verdict, Limit: rule, Limits: limits,
-		Margin: tight.Margin, Doubt: doubt.Expanded, Reading: doubt.Largest,
+		Margin: tight.Margin, Doubt: level.DoubtOf(tight.terms(), s.k.Room.Readings).Expanded, Edge: edge,
 		Worst: verdicts.worst, Again: verdicts.worst != verdicts.best || verdicts.worst != rule.Verdict,
 		Hanging: hanging(s.k, c, s.sky),
 	}
+	r.Reading = -1
+	if r.Again {
+		r.Reading = s.toRepeat(c, tight)
+	}
 	standing, standingFindings := standing(s.k, c)
 	r.Standing = standing
-	r.Findings = join(findings, doors(s.k, c, s.sky), standingFindings, legs(s.k, c))
+	r.Findings = join(findings, doors(s.k, c, s.sky), standingFindings, legs(s.k, c), underFloor(s.k, c))
 	return r
 }
 

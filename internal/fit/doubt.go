@@ -10,29 +10,71 @@ import (
 // doubted is the range of verdicts within the readings' doubt.
 type doubted struct{ best, worst Verdict }
 
-// doubt is the range of a cabinet's verdict when every clearance moves within
-// ± U, and the edges of overheads within the sideways tolerance.
+// doubt is the range of a cabinet's verdict when every clearance moves within ± U.
 //
 // The verdict at margin − U and at margin + U bound the verdicts between them,
 // since a larger clearance is never worse.
-func (s stage) doubt(c *cabinet.Placed, limits []Limit) doubted {
-	out := doubted{Fits, Fits}
+func (s stage) doubt(c *cabinet.Placed, beside []Limit) doubted {
+	out := sure(beside)
 	for _, o := range s.over(c) {
-		d := s.doubtOf(o, c.Top)
-		if o.overhead != nil && s.edgeWithin(o.overhead, c) {
-			d.best = Fits
-		}
-		out = out.and(d)
-	}
-	for _, o := range s.grazing(c) {
-		out.worst = max(out.worst, s.doubtOf(o, c.Top).worst)
-	}
-	for _, l := range limits {
-		if l.Axis != Up {
-			out = out.and(doubted{l.Verdict, l.Verdict})
-		}
+		out = out.and(s.doubtOf(o, c.Top))
 	}
 	return out
+}
+
+// sure is the range of what no doubt of a height moves.
+func sure(beside []Limit) doubted {
+	out := doubted{Fits, Fits}
+	for _, l := range beside {
+		out = out.and(doubted{l.Verdict, l.Verdict})
+	}
+	return out
+}
+
+// toRepeat is the reading with the largest share in the doubt of the obstacle
+// whose verdict is in doubt, else of the tightest one; −1 for none.
+func (s stage) toRepeat(c *cabinet.Placed, tight Limit) level.ReadingID {
+	for _, o := range s.over(c) {
+		if d := s.doubtOf(o, c.Top); d.best != d.worst {
+			tight = s.limit(o, c.Top)
+			break
+		}
+	}
+	return level.DoubtOf(tight.terms(), s.k.Room.Readings).Largest
+}
+
+// edges widens the range by the overheads whose edges lie within the sideways
+// tolerance of the cabinet's, and names the edge that matters most; empty for none.
+func (s stage) edges(c *cabinet.Placed, d doubted, beside []Limit) (doubted, string) {
+	wide, edge := d, ""
+	without := sure(beside)
+	for _, o := range s.over(c) {
+		if o.overhead != nil && s.edgeWithin(o.overhead, c) {
+			edge = s.edgeOf(o.overhead, c)
+			continue
+		}
+		without = without.and(s.doubtOf(o, c.Top))
+	}
+	wide.best = min(wide.best, without.best)
+	for _, o := range s.grazing(c) {
+		if worst := s.doubtOf(o, c.Top).worst; worst > wide.worst {
+			wide.worst, edge = worst, s.edgeOf(o.overhead, c)
+		}
+	}
+	if wide == d {
+		return d, ""
+	}
+	return wide, edge
+}
+
+// edgeOf is the member that holds the edge of an overhead nearest to a cabinet.
+func (s stage) edgeOf(o *survey.Overhead, c *cabinet.Placed) string {
+	for _, p := range c.Native(s.k.Room) {
+		if p.Wall == o.Wall && (o.To-p.From).Abs() < (p.To-o.From).Abs() {
+			return o.Pointer + "/to"
+		}
+	}
+	return o.Pointer + "/from"
 }
 
 func (d doubted) and(o doubted) doubted { return doubted{max(d.best, o.best), max(d.worst, o.worst)} }

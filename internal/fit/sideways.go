@@ -44,6 +44,7 @@ func sideways(k *kitchen.Kitchen, c *cabinet.Placed) ([]Limit, []finding.Finding
 		b.openings(p)
 		b.fixtures(p)
 	}
+	b.mayFace()
 	b.fronts()
 	b.gaps()
 	limits := make([]Limit, len(b.clashes))

@@ -73,6 +73,7 @@ type Result struct {
 	Worst    Verdict         // the worst verdict within the readings' doubt
 	Again    bool            // the doubt could change the verdict: measure again
 	Reading  level.ReadingID // the reading to repeat; −1 for none
+	Edge     string          // the overhead's edge to measure again instead, where that is what matters
 	Cure     Cure
 	LowerBy  length.Length // with CureLowerRow
 	Margin   length.Exact  // smallest vertical clearance

@@ -29,7 +29,10 @@ func (s Scale) fit(r *fit.Result, readings []level.Reading) api.Fit {
 	if r.Cure == fit.CureLowerRow {
 		f.LowerRowBy = ptr(s.upL(r.LowerBy))
 	}
-	if r.Again && r.Reading >= 0 {
+	switch {
+	case r.Again && r.Edge != "":
+		f.MeasureWhat = r.Edge
+	case r.Again && r.Reading >= 0:
 		f.MeasureWhat = readings[r.Reading].Pointer
 	}
 	f.Hanging = s.hanging(r.Hanging)

@@ -70,7 +70,7 @@ func (s Scale) RailStock(p *stock.Plan) *api.RailStock {
 		return nil
 	}
 	out := &api.RailStock{
-		Bars: each(p.Bars, s.bar), Waste: s.upL(p.Waste), Bought: s.plan(p.Bought), Proven: p.Proven,
+		Bars: each(p.Bars, s.bar), Waste: s.upL(p.Bought - p.Used), Bought: s.plan(p.Bought), Proven: p.Proven,
 	}
 	if !p.Proven {
 		out.Bound = ptr(s.plan(p.Bound))

@@ -75,7 +75,8 @@ func TestThreeWallsDoNotCloseARoom(t *testing.T) {
 }
 
 func TestDatumsOfTheRequest(t *testing.T) {
-	const base = `{"id": "k", "kind": "base", "wall": "b", "from": 0, "width": 600, "height": 740}`
+	const base = `{"id": "k", "kind": "base", "wall": "b", "from": 200, "width": 600, "height": 740}`
+	const corner = `{"id": "k", "kind": "base", "wall": "b", "from": 0, "width": 600, "height": 740}`
 	for _, c := range []struct {
 		name    string
 		changes []change
@@ -83,6 +84,7 @@ func TestDatumsOfTheRequest(t *testing.T) {
 	}{
 		{"one a run", nil, "0:-1200:all_walls 1:-1210:all_walls 2:-1190:all_walls 3:-1205:all_walls"},
 		{"one for the walls that join, under what stands there", []change{joins(0), joins(1), joins(2), {"/plan/cabinets", "[" + base + "]"}}, "1:-1210:floor_standing"},
+		{"in the corner its flank meets the higher floor along the wall before", []change{joins(0), joins(1), joins(2), {"/plan/cabinets", "[" + corner + "]"}}, "0:-1200:floor_standing"},
 		{"set by the planner for the whole group", []change{joins(0), joins(1), joins(2), {"/plan/datums", `[{"wall": "c", "at": 100, "level": {"down": 1199}}]`}}, "2:-1199:given"},
 		{"set from the floor right there", []change{joins(0), joins(1), joins(2), {"/plan/datums", `[{"wall": "d", "at": 100, "level": 2}]`}}, "3:-1203:given"},
 		{"a new floor under the cabinets moves it", []change{joins(0), joins(1), joins(2), {"/plan/cabinets", "[" + base + "]"}, {"/plan/floor_change", "14"}}, "1:-1196:floor_standing"},

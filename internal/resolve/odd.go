@@ -29,6 +29,7 @@ func (b *body) oddities() {
 		}
 	}
 	b.oddOld()
+	b.oddClosed()
 }
 
 func (b *body) oddTolerances() {

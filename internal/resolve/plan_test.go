@@ -211,6 +211,7 @@ func TestWhatIsNotAssessed(t *testing.T) {
 		"work_zone not_assessed.no_counter /plan/counter",
 		"air not_assessed.air /plan/cooking/hood/airflow",
 		"footprint not_assessed.member /plan/old_cabinets/0/top",
+		"loads not_assessed.loads /survey/walls/0/board",
 		"trims not_assessed.framing " + soffit + "/make/spacing",
 		"decision_costs not_assessed.priors " + soffit + "/inside/priors",
 		"air not_assessed.air " + ductBox + "/duct",

@@ -2,6 +2,7 @@ package resolve
 
 import (
 	"railhead/api"
+	"railhead/internal/cabinet"
 	"railhead/internal/finding"
 )
 
@@ -19,6 +20,9 @@ func (b *body) notAssessed() {
 	b.unusedPlan()
 	b.unusedOld()
 	for w := range b.walls {
+		if b.walls[w].in.Board.Given() {
+			b.without("loads", "not_assessed.loads", b.walls[w].Pointer+"/board")
+		}
 		for i := range b.walls[w].in.Overheads {
 			b.unusedOverhead(&b.walls[w].in.Overheads[i], b.walls[w].Overheads[i].Pointer)
 		}
@@ -70,6 +74,11 @@ func (b *body) unusedSystem() {
 func (b *body) unusedPlan() {
 	if b.plan.Counter == 0 {
 		b.without("work_zone", "not_assessed.no_counter", "/plan/counter")
+	}
+	for i := range b.plan.Cabinets {
+		if corner := b.plan.Cabinets[i].Corner; corner != nil && corner.Shape == cabinet.CornerBlind {
+			b.without("fit", "not_assessed.member", b.plan.Cabinets[i].Pointer+"/corner/other_width")
+		}
 	}
 	if c := b.req.Plan.Cooking; c != nil && c.Hood != nil {
 		if c.Hood.Airflow.Given() {

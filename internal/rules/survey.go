@@ -61,6 +61,8 @@ var surveyRules = []Rule{
 		Says: "Everything here was taped from a floor that was taken for level, and hardly any floor is. Strike a laser line and read floor and ceiling from it."},
 	{Code: "survey.corner.floor_differs", Status: LookedUp, Source: jcgm100,
 		Says: "In the corner this floor is {have} off the floor of the joining wall; the readings leave only {need} of doubt. Read both again there."},
+	{Code: "survey.room.not_closed", Status: Own, Source: ownRule,
+		Says: "This wall and {other} lie opposite each other in a closed room and differ by {by} in length; with four square corners the room cannot close."},
 	{Code: "survey.corner.ceiling_differs", Status: LookedUp, Source: jcgm100,
 		Says: "In the corner this ceiling is {have} off the ceiling of the joining wall; the readings leave only {need} of doubt. Read both again there."},
 	{Code: "survey.laser.disagrees", Status: LookedUp, Source: jcgm100,

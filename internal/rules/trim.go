@@ -82,7 +82,7 @@ var trimRules = []Rule{
 	{Code: "trim.step.board_behind", Status: CommonPractice, Source: practice,
 		Says: "Look at the wall that was hidden, and bring it flush with board where it is open: the rail needs a flat base."},
 	{Code: "trim.step.line_back_to_rail", Status: CommonPractice, Source: practice,
-		Says: "Set the line at the rail's lower edge again, {rail} above the datum, and mark the wall."},
+		Says: "Set the line at the rail's lower edge, {rail} above the datum, and mark the wall."},
 	{Code: "trim.step.fit_rail", Status: CommonPractice, Source: practice,
 		Says: "Fit the rail with its lower edge on the mark, {rail} above the datum."},
 	{Code: "trim.step.hang", Status: CommonPractice, Source: practice,
