@@ -4,6 +4,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"net"
@@ -56,7 +57,7 @@ func (p program) run(ctx context.Context, args []string) int {
 			return c.run(p, ctx, args)
 		}
 	}
-	return p.fail(fmt.Errorf("there is no such command; railhead help lists them"))
+	return p.fail(errors.New("there is no such command; railhead help lists them"))
 }
 
 // fail tells what went wrong.

@@ -40,7 +40,7 @@ func (p program) serve(ctx context.Context, _ []string) int {
 	public := publicServer(settings, tracing.Handler(service.Handler()), log)
 	admin := adminServer(telemetry.Admin(health, metrics), log)
 	h := house{settings: settings, log: log, health: health, public: public, admin: admin, tracing: tracing}
-	if err := h.open(); err != nil {
+	if err := h.open(ctx); err != nil {
 		return p.fail(err)
 	}
 	if p.listening != nil {
@@ -79,11 +79,12 @@ type house struct {
 	tracing           *telemetry.Tracing
 }
 
-func (h *house) open() (err error) {
-	if h.publicAt, err = net.Listen("tcp", h.settings.Addr); err != nil {
+func (h *house) open(ctx context.Context) (err error) {
+	var listen net.ListenConfig
+	if h.publicAt, err = listen.Listen(ctx, "tcp", h.settings.Addr); err != nil {
 		return err
 	}
-	if h.adminAt, err = net.Listen("tcp", h.settings.AdminAddr); err != nil {
+	if h.adminAt, err = listen.Listen(ctx, "tcp", h.settings.AdminAddr); err != nil {
 		_ = h.publicAt.Close() // the error that counts is the other one
 		return err
 	}
@@ -102,23 +103,24 @@ func (h *house) live(ctx context.Context) error {
 	case cause = <-failed:
 	case <-ctx.Done():
 	}
-	if err := h.drain(); cause == nil {
+	if err := h.drain(ctx); cause == nil {
 		cause = err
 	}
 	return cause
 }
 
 // drain takes no new requests and lets those under way finish, within the time there is.
-func (h *house) drain() error {
+func (h *house) drain(ctx context.Context) error {
 	h.health.SetReady(false)
 	h.log.Info("draining", "up_to", h.settings.Drain.String())
-	ctx, cancel := context.WithTimeout(context.Background(), h.settings.Drain)
+	ctx = context.WithoutCancel(ctx) // it has ended: that is why
+	most, cancel := context.WithTimeout(ctx, h.settings.Drain)
 	defer cancel()
-	err := h.public.Shutdown(ctx)
+	err := h.public.Shutdown(most)
 	if err != nil {
 		_ = h.public.Close() // time is up: what is still under way is cut off
 	}
-	last, cancelLast := context.WithTimeout(context.Background(), 5*time.Second)
+	last, cancelLast := context.WithTimeout(ctx, 5*time.Second)
 	defer cancelLast()
 	if stopErr := h.tracing.Stop(last); stopErr != nil {
 		h.log.Warn("the last traces could not be sent", "cause", stopErr)

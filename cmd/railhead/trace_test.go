@@ -32,7 +32,7 @@ func TestTracesReachACollector(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	request, err := http.NewRequest("POST", r.public+"/v1/assessments", bytes.NewReader(body))
+	request, err := http.NewRequest(http.MethodPost, r.public+"/v1/assessments", bytes.NewReader(body))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,6 +1,7 @@
 package decode
 
 import (
+	"errors"
 	"fmt"
 	"reflect"
 	"regexp"
@@ -52,8 +53,8 @@ func lengthHolds(v reflect.Value) bool {
 		return true
 	}
 	_, err := length.Parse(l.Text)
-	refused, ok := err.(*length.Error)
-	return !ok || refused.Code != length.CodeSyntax
+	var refused *length.Error
+	return !errors.As(err, &refused) || refused.Code != length.CodeSyntax
 }
 
 func amountHolds(v reflect.Value) bool {

@@ -48,7 +48,7 @@ func (s *schema) walk(body []byte) found {
 	if err == nil {
 		err = w.end()
 	}
-	if err != nil && err != errStop {
+	if err != nil && !errors.Is(err, errStop) {
 		w.faults = []api.Fault{notJSON(body, err)}
 	}
 	w.unusable = err != nil || !keep
@@ -60,7 +60,7 @@ func (s *schema) walk(body []byte) found {
 // end makes sure that nothing follows the body's one value.
 func (w *walk) end() error {
 	switch _, err := w.dec.ReadToken(); {
-	case err == io.EOF:
+	case errors.Is(err, io.EOF):
 		return nil
 	case err != nil:
 		return err

@@ -168,7 +168,7 @@ func TestBodiesThatBreakOff(t *testing.T) {
 		"too large as it comes":      {strings.NewReader(strings.Repeat(" ", 4097)), 413, "request.body.too_large"},
 		"as large as may be, though": {strings.NewReader(room + strings.Repeat(" ", 4096-len(room))), 200, ""},
 	} {
-		r := httptest.NewRequest("POST", "/v1/assessments", io.NopCloser(c.body))
+		r := httptest.NewRequest(http.MethodPost, "/v1/assessments", io.NopCloser(c.body))
 		r.ContentLength = -1
 		r.Header.Set("Content-Type", "application/json")
 		w := httptest.NewRecorder()

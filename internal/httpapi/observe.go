@@ -2,6 +2,7 @@ package httpapi
 
 import (
 	"context"
+	"errors"
 	"log/slog"
 	"net/http"
 	"runtime/debug"
@@ -98,7 +99,7 @@ func (s *Service) catch(next http.Handler) http.Handler {
 			if caught == nil {
 				return
 			}
-			if caught == http.ErrAbortHandler {
+			if err, ok := caught.(error); ok && errors.Is(err, http.ErrAbortHandler) {
 				panic(caught)
 			}
 			s.logPanic(r.Context(), caught)

@@ -2,6 +2,7 @@ package telemetry
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"log/slog"
 	"net/http"
@@ -57,7 +58,7 @@ func wanted(getenv func(string) string) (bool, error) {
 	case exporter == "none", exporter == "" && endpoint == "":
 		return false, nil
 	case exporter != "" && exporter != "otlp":
-		return false, fmt.Errorf("OTEL_TRACES_EXPORTER must be otlp or none")
+		return false, errors.New("OTEL_TRACES_EXPORTER must be otlp or none")
 	}
 	for _, name := range []string{"OTEL_EXPORTER_OTLP_TRACES_PROTOCOL", "OTEL_EXPORTER_OTLP_PROTOCOL"} {
 		if protocol := getenv(name); protocol != "" && protocol != "http/protobuf" {
