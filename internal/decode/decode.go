@@ -32,7 +32,7 @@ func (d *Decoder) Decode(body []byte) (*api.Request, *Refusal) {
 	}
 	req, err := typed(found.rest)
 	if err != nil {
-		refusal.add(unreadable())
+		refusal.unreadable()
 		return nil, refusal
 	}
 	refusal.holes = found.holes

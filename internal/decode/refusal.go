@@ -76,6 +76,15 @@ func (r *Refusal) add(fault api.Fault) {
 	r.Faults = append(r.Faults, fault)
 }
 
+// unreadable refuses a body in which the contract finds no fault, but which the
+// wire types do not take. The tests hold that there is none; should there be one,
+// it must not pass for good.
+func (r *Refusal) unreadable() {
+	if len(r.Faults) == 0 {
+		r.add(oneFault(CodeUnreadable, "", "The body could not be read."))
+	}
+}
+
 // NotJSON reports whether errors say that a body is no JSON at all.
 func NotJSON(faults []api.Fault) bool {
 	return len(faults) == 1 && strings.HasPrefix(faults[0].Code, "body.json.")

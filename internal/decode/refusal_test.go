@@ -158,3 +158,16 @@ func manyPoints() string {
 	wall := `{"id":"w","length":1,"floor":` + points + `,"ceiling":` + points + `}`
 	return `{"units":"mm","system":"s","survey":{"walls":[` + strings.Repeat(wall+",", 49) + wall + `]}}`
 }
+
+func TestWhatOnlyTheContractTakesIsRefusedAllTheSame(t *testing.T) {
+	d, err := New([]byte(`{"components": {"schemas": {"Request": {"type": "object", "properties": {"later": {"type": "number"}}}}}}`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, refusal := d.Decode([]byte(`{"later": 1}`)); refusal == nil || codes(refusal.Faults)[0] != CodeUnreadable+" " {
+		t.Errorf("%v", refusal)
+	}
+	if _, err := New([]byte(`{`)); err == nil {
+		t.Error("a contract that is no JSON was taken")
+	}
+}

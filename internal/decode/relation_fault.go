@@ -22,24 +22,24 @@ func (r *relations) fault(e validator.FieldError) api.Fault {
 	param := e.Param()
 	switch e.Tag() {
 	case exactlyOne:
-		return oneFault(CodeRelOneOf, at, "must have exactly one of "+param, "members", param)
+		return oneFault(CodeRelOneOf, at, "This must have exactly one of "+param+".", "members", param)
 	case notHere:
-		return oneFault(CodeRelExcluded, at, "has no meaning here: "+param, "why", param)
+		return oneFault(CodeRelExcluded, at, "This has no meaning here: "+param+".", "why", param)
 	case neededHere:
-		return oneFault(CodeRelRequired, at, "is needed: "+param, "why", param)
+		return oneFault(CodeRelRequired, at, "This is needed: "+param+".", "why", param)
 	case addToOne:
-		return oneFault(CodeRelSum, at, "must be from 0 to 1 each and add up to 1")
+		return oneFault(CodeRelSum, at, "These must be from 0 to 1 each, and add up to 1.")
 	case "required_with":
-		return oneFault(CodeRelRequired, at, "is needed together with "+r.name(param), "with", r.name(param))
+		return oneFault(CodeRelRequired, at, "This is needed together with "+r.name(param)+".", "with", r.name(param))
 	case "required_without":
-		return oneFault(CodeRelRequired, at, "is needed unless "+r.name(param)+" is given", "without", r.name(param))
+		return oneFault(CodeRelRequired, at, "This is needed unless "+r.name(param)+" is given.", "without", r.name(param))
 	case "excluded_with":
-		return oneFault(CodeRelExcluded, at, "does not go together with "+r.name(param), "with", r.name(param))
+		return oneFault(CodeRelExcluded, at, "This does not go together with "+r.name(param)+".", "with", r.name(param))
 	case "excluded_unless":
 		member, value, _ := strings.Cut(param, " ")
-		return oneFault(CodeRelExcluded, at, "goes only with "+r.name(member)+" "+value, "only_with", r.name(member)+" "+value)
+		return oneFault(CodeRelExcluded, at, "This goes only with "+r.name(member)+" "+value+".", "only_with", r.name(member)+" "+value)
 	}
-	return oneFault(CodeUnreadable, at, "does not go together with the rest of the body")
+	return oneFault(CodeUnreadable, at, "This does not go together with the rest of the body.")
 }
 
 func (r *relations) name(field string) string { return r.names[field] }

@@ -21,7 +21,7 @@ func (w *walk) skip() error {
 		}
 		if w.dec.StackDepth() > mostNesting && !deep {
 			deep = true
-			w.note(CodeDeep, "objects and lists may nest at most "+strconv.Itoa(mostNesting)+" deep")
+			w.note(CodeDeep, "Objects and lists may nest at most "+strconv.Itoa(mostNesting)+" deep.")
 		}
 		if w.dec.StackDepth() == start {
 			return nil
@@ -43,22 +43,14 @@ const deepestReadable = 10_000
 // notJSON says where a body stops being JSON, without repeating any of it.
 func notJSON(body []byte, err error) api.Fault {
 	if len(bytes.TrimSpace(body)) == 0 {
-		return oneFault(CodeEmpty, "", "the body is empty; send one JSON object")
+		return oneFault(CodeEmpty, "", "The body is empty; send one JSON object.")
 	}
 	offset := len(body)
 	var broken *jsontext.SyntacticError
 	if errors.As(err, &broken) {
 		offset = min(int(broken.ByteOffset), len(body))
 	}
-	line := 1 + bytes.Count(body[:offset], []byte("\n"))
-	column := 1 + utf8.RuneCount(body[bytes.LastIndexByte(body[:offset], '\n')+1:offset])
-	place := position(line, column)
-	return oneFault(CodeSyntax, "", "this is not JSON from "+place.words, "line", place.line, "column", place.column)
-}
-
-type placeText struct{ line, column, words string }
-
-func position(line, column int) placeText {
-	l, c := strconv.Itoa(line), strconv.Itoa(column)
-	return placeText{l, c, "line " + l + ", column " + c + " on"}
+	line := strconv.Itoa(1 + bytes.Count(body[:offset], []byte("\n")))
+	column := strconv.Itoa(1 + utf8.RuneCount(body[bytes.LastIndexByte(body[:offset], '\n')+1:offset]))
+	return oneFault(CodeSyntax, "", "This is not JSON from line "+line+", column "+column+" on.", "line", line, "column", column)
 }

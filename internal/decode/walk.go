@@ -90,7 +90,7 @@ func (w *walk) note(code, detail string, params ...string) {
 func (w *walk) value(s *jsonschema.Schema) (keep bool, err error) {
 	kind := w.dec.PeekKind()
 	if kind == 'n' {
-		w.note(CodeNull, "must not be null; leave the member out")
+		w.note(CodeNull, "This must not be null; leave the member out.")
 		return false, w.dec.SkipValue()
 	}
 	form := ofType(s, typeNames[kind])
@@ -118,6 +118,6 @@ func (w *walk) otherType(s *jsonschema.Schema) error {
 			words = append(words, typeWords[name])
 		}
 	}
-	w.note(CodeType, "must be "+either(words), "expected", either(words))
+	w.note(CodeType, "This must be "+either(words)+".", "expected", either(words))
 	return w.skip()
 }

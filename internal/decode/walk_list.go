@@ -51,9 +51,9 @@ func (w *walk) item(s *jsonschema.Schema) (bool, error) {
 
 func (w *walk) listSize(s *jsonschema.Schema, n int) {
 	if s.MinItems != nil && n < *s.MinItems {
-		w.note(CodeListShort, "must have at least "+counted(*s.MinItems, "item"), "least", strconv.Itoa(*s.MinItems))
+		w.note(CodeListShort, "This must have at least "+counted(*s.MinItems, "item")+".", "least", strconv.Itoa(*s.MinItems))
 	}
 	if s.MaxItems != nil && n > *s.MaxItems {
-		w.note(CodeListLong, "must have at most "+counted(*s.MaxItems, "item"), "most", strconv.Itoa(*s.MaxItems))
+		w.note(CodeListLong, "This must have at most "+counted(*s.MaxItems, "item")+".", "most", strconv.Itoa(*s.MaxItems))
 	}
 }

@@ -44,7 +44,7 @@ func (w *walk) member(s *jsonschema.Schema, name string, sound, again bool) erro
 		return w.skip()
 	}
 	if again {
-		w.note(CodeDuplicate, "this name stands twice in the same object")
+		w.note(CodeDuplicate, "This name stands twice in the same object.")
 	}
 	before := w.out.Len()
 	w.name(name)
@@ -70,7 +70,7 @@ func (w *walk) known(s *jsonschema.Schema, name string, sound bool) (*jsonschema
 		w.unknown(s, name)
 	case s.PropertyNames != nil && !s.PropertyNames.Pattern.MatchString(name):
 		f := formOf(s.PropertyNames.Pattern.String())
-		w.note(CodeName, "this name "+f.words, "form", f.key)
+		w.note(CodeName, "This name "+f.words+".", "form", f.key)
 	default:
 		return values, true
 	}
@@ -82,9 +82,9 @@ func (w *walk) unnamed(sound bool) {
 	name := w.at
 	w.at = w.at[:len(w.at)-1]
 	if sound {
-		w.note(CodeUnknown, "a member with a very long name is not known here")
+		w.note(CodeUnknown, "A member with a very long name is not known here.")
 	} else {
-		w.note(CodeEncoding, "a name is not valid UTF-8")
+		w.note(CodeEncoding, "The name of a member is not valid UTF-8, or holds half a surrogate pair.")
 	}
 	w.at = name
 }
@@ -93,11 +93,11 @@ func (w *walk) unnamed(sound bool) {
 func (w *walk) unknown(s *jsonschema.Schema, name string) {
 	for known := range s.Properties {
 		if loose(known) == loose(name) {
-			w.note(CodeUnknown, "no member of this name is known here; did you mean "+known+"?", "did_you_mean", known)
+			w.note(CodeUnknown, "No member of this name is known here; did you mean "+known+"?", "did_you_mean", known)
 			return
 		}
 	}
-	w.note(CodeUnknown, "no member of this name is known here")
+	w.note(CodeUnknown, "No member of this name is known here.")
 }
 
 // loose is a name without what is easily mistaken: case, hyphens and underscores.
@@ -109,7 +109,7 @@ func (w *walk) missing(s *jsonschema.Schema, seen map[string]bool) {
 	for _, name := range s.Required {
 		if !seen[name] {
 			w.at = append(w.at, name)
-			w.note(CodeMissing, "this member is needed")
+			w.note(CodeMissing, "This member is needed.")
 			w.hole(true)
 			w.at = w.at[:len(w.at)-1]
 		}
@@ -120,7 +120,7 @@ func (w *walk) missing(s *jsonschema.Schema, seen map[string]bool) {
 // has emptied is no use either.
 func (w *walk) enoughMembers(s *jsonschema.Schema, n int, kept bool) bool {
 	if s.MinProperties != nil && n < *s.MinProperties {
-		w.note(CodeTooFew, "must not be empty", "known", strings.Join(names(s), ", "))
+		w.note(CodeTooFew, "This must not be empty.", "known", strings.Join(names(s), ", "))
 	}
 	return s.MinProperties == nil || kept
 }

@@ -44,7 +44,7 @@ func (w *walk) string(s *jsonschema.Schema) (bool, error) {
 		return false, err
 	}
 	if !sound {
-		w.note(CodeEncoding, "this text is not valid UTF-8, or holds half a surrogate pair")
+		w.note(CodeEncoding, "This text is not valid UTF-8, or holds half a surrogate pair.")
 		return false, nil
 	}
 	quoted, err := jsontext.AppendQuote(nil, text)
@@ -58,14 +58,14 @@ func (w *walk) allowed(s *jsonschema.Schema, text string) bool {
 	switch {
 	case s.Enum != nil && !listed(s.Enum, text):
 		words := allowedWords(s.Enum)
-		w.note(CodeNotAllowed, "must be one of "+words, "allowed", words)
+		w.note(CodeNotAllowed, "This must be one of "+words+".", "allowed", words)
 	case s.MinLength != nil && n < *s.MinLength:
-		w.note(CodeTextShort, "must have at least "+counted(*s.MinLength, "character"), "least", strconv.Itoa(*s.MinLength))
+		w.note(CodeTextShort, "This must have at least "+counted(*s.MinLength, "character")+".", "least", strconv.Itoa(*s.MinLength))
 	case s.MaxLength != nil && n > *s.MaxLength:
-		w.note(CodeTextLong, "must have at most "+counted(*s.MaxLength, "character"), "most", strconv.Itoa(*s.MaxLength))
+		w.note(CodeTextLong, "This must have at most "+counted(*s.MaxLength, "character")+".", "most", strconv.Itoa(*s.MaxLength))
 	case s.Pattern != nil && !s.Pattern.MatchString(text):
 		f := formOf(s.Pattern.String())
-		w.note(CodePattern, f.words, "form", f.key)
+		w.note(CodePattern, "This "+f.words+".", "form", f.key)
 	default:
 		return true
 	}
@@ -103,7 +103,7 @@ func (w *walk) number(s *jsonschema.Schema) (bool, error) {
 	}
 	n, whole := wholeNumber(text)
 	if !whole {
-		w.note(CodeType, "must be a whole number", "expected", typeWords["integer"])
+		w.note(CodeType, "This must be a whole number.", "expected", typeWords["integer"])
 		return false, nil
 	}
 	w.out.WriteString(strconv.Itoa(n))
@@ -114,9 +114,9 @@ func (w *walk) inRange(s *jsonschema.Schema, n int) bool {
 	value := big.NewRat(int64(n), 1)
 	switch {
 	case s.Minimum != nil && value.Cmp(s.Minimum) < 0:
-		w.note(CodeTooSmall, "must be at least "+s.Minimum.RatString(), "least", s.Minimum.RatString())
+		w.note(CodeTooSmall, "This must be at least "+s.Minimum.RatString()+".", "least", s.Minimum.RatString())
 	case s.Maximum != nil && value.Cmp(s.Maximum) > 0:
-		w.note(CodeTooLarge, "must be at most "+s.Maximum.RatString(), "most", s.Maximum.RatString())
+		w.note(CodeTooLarge, "This must be at most "+s.Maximum.RatString()+".", "most", s.Maximum.RatString())
 	default:
 		return true
 	}

@@ -8,34 +8,6 @@ import (
 	"railhead/internal/length"
 )
 
-// The codes of what can be wrong with a body's shape.
-const (
-	CodeSyntax      = "body.json.syntax"
-	CodeEmpty       = "body.json.empty"
-	CodeDeep        = "body.nesting.too_deep"
-	CodeEncoding    = "body.text.encoding"
-	CodeUnknown     = "body.member.unknown"
-	CodeDuplicate   = "body.member.duplicate"
-	CodeMissing     = "body.member.missing"
-	CodeName        = "body.member.name"
-	CodeTooFew      = "body.member.too_few"
-	CodeNull        = "body.value.null"
-	CodeType        = "body.value.type"
-	CodeNotAllowed  = "body.value.not_allowed"
-	CodePattern     = "body.value.pattern"
-	CodeTooSmall    = "body.value.too_small"
-	CodeTooLarge    = "body.value.too_large"
-	CodeTextShort   = "body.text.too_short"
-	CodeTextLong    = "body.text.too_long"
-	CodeListShort   = "body.list.too_short"
-	CodeListLong    = "body.list.too_long"
-	CodeUnreadable  = "body.value.unreadable"
-	CodeRelOneOf    = "body.relation.one_of"
-	CodeRelExcluded = "body.relation.excluded"
-	CodeRelRequired = "body.relation.required"
-	CodeRelSum      = "body.relation.sum"
-)
-
 // form is a pattern of the contract in words.
 type form struct{ key, words string }
 
@@ -63,10 +35,6 @@ func oneFault(code, pointer, detail string, params ...string) api.Fault {
 		values[params[i]] = params[i+1]
 	}
 	return api.Fault{Code: code, Pointer: pointer, Detail: detail, Params: values}
-}
-
-func unreadable() api.Fault {
-	return oneFault(CodeUnreadable, "", "the body could not be read")
 }
 
 // typeWords are the JSON types as they are named to people.

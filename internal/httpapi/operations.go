@@ -63,14 +63,6 @@ func assessOperation(r huma.Registry, a assessing) huma.Operation {
 	}
 }
 
-// requestBody describes the body that an operation reads.
-func requestBody(r huma.Registry) *huma.RequestBody {
-	return &huma.RequestBody{
-		Required: true, Description: "The room, the system and the plan.",
-		Content: content("application/json", object[api.Request](r)),
-	}
-}
-
 func systemsOperation(r huma.Registry) huma.Operation {
 	return huma.Operation{
 		OperationID: "listSystems", Method: http.MethodGet, Path: "/v1/systems", Tags: []string{tagSystems},

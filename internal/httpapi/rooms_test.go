@@ -45,7 +45,7 @@ func rooms(t testing.TB) (all [][]byte) {
 // Every room of the test data is answered on every path, by the contract and without a null.
 func TestRoomsAreAnsweredByTheContract(t *testing.T) {
 	h := serviceWith(t, Options{Core: realCore()}).Handler()
-	for _, body := range rooms(t) {
+	for _, body := range append(rooms(t), []byte(exampleRoom)) {
 		for _, a := range assessingPaths {
 			w := exchange(t, h, post(a.path, string(body)))
 			if w.Code != 200 {

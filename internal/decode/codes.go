@@ -1,0 +1,29 @@
+package decode
+
+// The codes of what can be wrong with a body's shape.
+const (
+	CodeSyntax      = "body.json.syntax"
+	CodeEmpty       = "body.json.empty"
+	CodeDeep        = "body.nesting.too_deep"
+	CodeEncoding    = "body.text.encoding"
+	CodeUnknown     = "body.member.unknown"
+	CodeDuplicate   = "body.member.duplicate"
+	CodeMissing     = "body.member.missing"
+	CodeName        = "body.member.name"
+	CodeTooFew      = "body.member.too_few"
+	CodeNull        = "body.value.null"
+	CodeType        = "body.value.type"
+	CodeNotAllowed  = "body.value.not_allowed"
+	CodePattern     = "body.value.pattern"
+	CodeTooSmall    = "body.value.too_small"
+	CodeTooLarge    = "body.value.too_large"
+	CodeTextShort   = "body.text.too_short"
+	CodeTextLong    = "body.text.too_long"
+	CodeListShort   = "body.list.too_short"
+	CodeListLong    = "body.list.too_long"
+	CodeUnreadable  = "body.value.unreadable"
+	CodeRelOneOf    = "body.relation.one_of"
+	CodeRelExcluded = "body.relation.excluded"
+	CodeRelRequired = "body.relation.required"
+	CodeRelSum      = "body.relation.sum"
+)
