@@ -18,11 +18,15 @@ func Check(k *kitchen.Kitchen) []Result {
 }
 
 func (s stage) check(c *cabinet.Placed) Result {
-	limits := s.limits(c)
+	above := s.weigh(c)
 	beside, findings := sideways(s.k, c)
+	limits := make([]Limit, 0, len(above)+len(beside))
+	for _, o := range above {
+		limits = append(limits, o.limit)
+	}
 	limits = append(limits, beside...)
 	tight, rule := tightest(limits), ruling(limits)
-	verdicts, edge := s.edges(c, s.doubt(c, beside), beside)
+	verdicts, edge := s.edges(c, above, beside)
 	r := Result{
 		Cabinet: c, Verdict: rule.Verdict, Limit: rule, Limits: limits,
 		Margin: tight.Margin, Doubt: level.DoubtOf(tight.terms(), s.k.Room.Readings).Expanded, Edge: edge,
@@ -31,7 +35,7 @@ func (s stage) check(c *cabinet.Placed) Result {
 	}
 	r.Reading = -1
 	if r.Again {
-		r.Reading = s.toRepeat(c, tight)
+		r.Reading = s.toRepeat(above, tight)
 	}
 	standing, standingFindings := standing(s.k, c)
 	r.Standing = standing

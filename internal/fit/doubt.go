@@ -10,14 +10,31 @@ import (
 // doubted is the range of verdicts within the readings' doubt.
 type doubted struct{ best, worst Verdict }
 
-// doubt is the range of a cabinet's verdict when every clearance moves within ± U.
+// weighed is an obstacle above a cabinet with its clearance and the range of its
+// verdict when that moves within ± U.
 //
 // The verdict at margin − U and at margin + U bound the verdicts between them,
 // since a larger clearance is never worse.
-func (s stage) doubt(c *cabinet.Placed, beside []Limit) doubted {
+type weighed struct {
+	obstacle
+	limit Limit
+	doubt doubted
+}
+
+func (s stage) weigh(c *cabinet.Placed) []weighed {
+	over := s.over(c)
+	out := make([]weighed, len(over))
+	for i, o := range over {
+		out[i] = weighed{o, s.limit(o, c.Top), s.doubtOf(o, c.Top)}
+	}
+	return out
+}
+
+// doubt is the range of a cabinet's verdict.
+func doubt(above []weighed, beside []Limit) doubted {
 	out := sure(beside)
-	for _, o := range s.over(c) {
-		out = out.and(s.doubtOf(o, c.Top))
+	for _, o := range above {
+		out = out.and(o.doubt)
 	}
 	return out
 }
@@ -33,10 +50,10 @@ func sure(beside []Limit) doubted {
 
 // toRepeat is the reading with the largest share in the doubt of the obstacle
 // whose verdict is in doubt, else of the tightest one; −1 for none.
-func (s stage) toRepeat(c *cabinet.Placed, tight Limit) level.ReadingID {
-	for _, o := range s.over(c) {
-		if d := s.doubtOf(o, c.Top); d.best != d.worst {
-			tight = s.limit(o, c.Top)
+func (s stage) toRepeat(above []weighed, tight Limit) level.ReadingID {
+	for _, o := range above {
+		if o.doubt.best != o.doubt.worst {
+			tight = o.limit
 			break
 		}
 	}
@@ -45,15 +62,15 @@ func (s stage) toRepeat(c *cabinet.Placed, tight Limit) level.ReadingID {
 
 // edges widens the range by the overheads whose edges lie within the sideways
 // tolerance of the cabinet's, and names the edge that matters most; empty for none.
-func (s stage) edges(c *cabinet.Placed, d doubted, beside []Limit) (doubted, string) {
-	wide, edge := d, ""
-	without := sure(beside)
-	for _, o := range s.over(c) {
+func (s stage) edges(c *cabinet.Placed, above []weighed, beside []Limit) (doubted, string) {
+	d := doubt(above, beside)
+	wide, edge, without := d, "", sure(beside)
+	for _, o := range above {
 		if o.overhead != nil && s.edgeWithin(o.overhead, c) {
 			edge = s.edgeOf(o.overhead, c)
 			continue
 		}
-		without = without.and(s.doubtOf(o, c.Top))
+		without = without.and(o.doubt)
 	}
 	wide.best = min(wide.best, without.best)
 	for _, o := range s.grazing(c) {

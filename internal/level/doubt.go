@@ -2,7 +2,7 @@ package level
 
 import (
 	"math/big"
-	"sort"
+	"slices"
 
 	"railhead/internal/length"
 )
@@ -32,22 +32,18 @@ func DoubtOf(terms []Term, readings []Reading) Doubt {
 	return Doubt{twiceRootOfThird(sum), largest}
 }
 
-// collected adds up the weights of equal readings, in reading order.
+// collected adds up the weights of equal readings, in reading order. A height
+// rests on a handful of readings, so a list is quicker than a map.
 func collected(terms []Term) []Term {
-	sums := map[ReadingID]*big.Rat{}
+	out := make([]Term, 0, len(terms))
 	for _, t := range terms {
-		if sums[t.Reading] == nil {
-			sums[t.Reading] = new(big.Rat)
-		}
-		sums[t.Reading].Add(sums[t.Reading], t.Weight)
-	}
-	out := make([]Term, 0, len(sums))
-	for id, w := range sums {
-		if w.Sign() != 0 {
-			out = append(out, Term{id, w})
+		i, found := slices.BinarySearchFunc(out, t.Reading, func(have Term, id ReadingID) int { return int(have.Reading - id) })
+		if found {
+			out[i].Weight = new(big.Rat).Add(out[i].Weight, t.Weight)
+		} else {
+			out = slices.Insert(out, i, t)
 		}
 	}
-	sort.Slice(out, func(i, j int) bool { return out[i].Reading < out[j].Reading })
 	return out
 }
 
