@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	"errors"
-	"io"
 	"mime"
 	"net/http"
 	"os"
@@ -61,8 +60,6 @@ func unread(err error, limit int64) trouble {
 		return tooLarge(limit)
 	case errors.Is(err, os.ErrDeadlineExceeded):
 		return slowBody
-	case errors.Is(err, io.ErrUnexpectedEOF):
-		return brokenBody
 	}
 	return brokenBody
 }
