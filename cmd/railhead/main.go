@@ -10,7 +10,6 @@ import (
 	"net"
 	"os"
 
-	"railhead/api"
 	"railhead/internal/assess"
 	"railhead/internal/httpapi"
 )
@@ -38,13 +37,7 @@ const (
 
 // core is the trade core as the HTTP layer asks for it.
 func core() httpapi.Core {
-	return httpapi.Core{Assess: assess.Assess, Check: check, Systems: assess.Systems, System: assess.System}
-}
-
-// check asks for no part of an answer, so that only what is wrong with a request remains.
-func check(ctx context.Context, req *api.Request) []api.Fault {
-	_, faults := assess.Assess(ctx, req, 0)
-	return faults
+	return httpapi.Core{Assess: assess.Assess, Check: assess.Check, Systems: assess.Systems, System: assess.System}
 }
 
 func (p program) run(ctx context.Context, args []string) int {

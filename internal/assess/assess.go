@@ -29,6 +29,12 @@ func Assess(ctx context.Context, req *api.Request, parts Part) (*api.Assessment,
 	return r.answer(parts), nil
 }
 
+// Check says everything that is wrong with a request without answering it.
+func Check(ctx context.Context, req *api.Request) []api.Fault {
+	_, faults := resolved(ctx, req)
+	return faults
+}
+
 func resolved(ctx context.Context, req *api.Request) (*resolve.Case, []api.Fault) {
 	_, span := stage(ctx, "resolve")
 	defer span.End()

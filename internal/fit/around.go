@@ -116,7 +116,7 @@ func levelled(k *kitchen.Kitchen, a, b *cabinet.Placed) bool {
 }
 
 // common is the stretch that two spans share, and whether they share any.
-func common(aFrom, aTo, bFrom, bTo length.Length) (from, to length.Length, any bool) {
+func common(aFrom, aTo, bFrom, bTo length.Length) (from, to length.Length, shared bool) {
 	from, to = max(aFrom, bFrom), min(aTo, bTo)
 	return from, to, from < to
 }

@@ -24,7 +24,7 @@ func (d *inFront) blocked(f front) {
 			thickness, pull := f.closed(s.c)
 			near -= thickness + pull
 		}
-		if _, _, any := common(f.patch.From, f.patch.To, s.From, s.To); any && s.Near >= f.patch.Far {
+		if _, _, shared := common(f.patch.From, f.patch.To, s.From, s.To); shared && s.Near >= f.patch.Far {
 			keep(near, s.c.Pointer, true)
 		}
 	}

@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"cmp"
 	"slices"
 
 	"railhead/internal/cabinet"
@@ -32,7 +33,7 @@ func (b *beside) row(p cabinet.Patch) []placedAt {
 	}
 	slices.SortStableFunc(out, func(a, b placedAt) int {
 		if a.From != b.From {
-			return int(a.From.Exact().Cmp(b.From.Exact()))
+			return cmp.Compare(a.From, b.From)
 		}
 		return a.c.Index - b.c.Index
 	})

@@ -43,9 +43,9 @@ func (b *beside) opening(p cabinet.Patch, o *survey.Opening) {
 // openingBeside is an opening of the wall that the cabinet's flank lies against:
 // what of it the depth covers.
 func (b *beside) openingBeside(q cabinet.Patch, o *survey.Opening) {
-	from, to, any := common(q.From, q.To, o.From-o.Casing, o.To+o.Casing)
+	from, to, shared := common(q.From, q.To, o.From-o.Casing, o.To+o.Casing)
 	low, high := b.cased(q.Wall, o)
-	if !any || high.CmpLength(lowest(b.c)) <= 0 || low.CmpLength(b.c.Top) >= 0 {
+	if !shared || high.CmpLength(lowest(b.c)) <= 0 || low.CmpLength(b.c.Top) >= 0 {
 		return
 	}
 	depth := q.To - q.From
@@ -61,7 +61,7 @@ func (b *beside) openingBeside(q cabinet.Patch, o *survey.Opening) {
 // cased is an opening's height with its casing, above the datum. Casing runs on
 // all sides but the floor's.
 func (b *beside) cased(wall int, o *survey.Opening) (low, high length.Exact) {
-	low, high = length.Length(underfoot).Exact(), b.k.Above(wall, o.Head.Value).Plus(o.Casing)
+	low, high = underfoot.Exact(), b.k.Above(wall, o.Head.Value).Plus(o.Casing)
 	if !o.ToFloor {
 		low = b.k.Above(wall, o.Sill.Value).Minus(o.Casing)
 	}
@@ -71,9 +71,9 @@ func (b *beside) cased(wall int, o *survey.Opening) (low, high length.Exact) {
 // counter minds a window over a base cabinet whose counter reaches above the
 // casing's lower edge: the cabinet is clear, the counter is not.
 func (b *beside) counter(p cabinet.Patch, o *survey.Opening, low length.Exact) {
-	from, _, any := common(p.From, p.To, o.From-o.Casing, o.To+o.Casing)
+	from, _, shared := common(p.From, p.To, o.From-o.Casing, o.To+o.Casing)
 	counter := b.k.Plan.Counter
-	if !any || b.c.Kind != cabinet.Base || low.CmpLength(counter) >= 0 {
+	if !shared || b.c.Kind != cabinet.Base || low.CmpLength(counter) >= 0 {
 		return
 	}
 	b.findings = append(b.findings, finding.Finding{

@@ -77,8 +77,8 @@ func (b *beside) clash(by string, axis Axis, p cabinet.Patch, at, overlap length
 // along notes an overlap along the wall between a patch and the stretch
 // from..to; the cabinet's width is what it needs.
 func (b *beside) along(by string, p cabinet.Patch, from, to length.Length, found finding.Finding) {
-	f, t, any := common(p.From, p.To, from, to)
-	if !any {
+	f, t, shared := common(p.From, p.To, from, to)
+	if !shared {
 		return
 	}
 	found.Need, found.Have = finding.Up((p.To - p.From).Exact()), finding.Down((p.To - p.From - (t - f)).Exact())

@@ -1,6 +1,7 @@
 package length_test
 
 import (
+	"errors"
 	"fmt"
 
 	"railhead/internal/length"
@@ -11,7 +12,10 @@ func Example() {
 	ceiling, _ := length.ParseNumber("2403.5", length.MM)
 	fmt.Println((ceiling - cabinet).Tape(length.IN, length.Inch/16, length.Down))
 	_, err := length.Parse("1/3 in")
-	fmt.Println(err.(*length.Error).Code)
+	var refused *length.Error
+	if errors.As(err, &refused) {
+		fmt.Println(refused.Code)
+	}
 	// Output:
 	// 64 5/8 in 1641.475 mm
 	// length.text.too_fine

@@ -65,9 +65,9 @@ func (b *body) found(s finding.Severity, code, pointer string, params []finding.
 }
 
 // ask asks a question once a member.
-func (b *body) ask(code, pointer string, params ...finding.Param) {
+func (b *body) ask(code, pointer string) {
 	if b.first(code + pointer) {
-		b.out.Questions = append(b.out.Questions, finding.Question{Code: code, Pointer: pointer, Params: params})
+		b.out.Questions = append(b.out.Questions, finding.Question{Code: code, Pointer: pointer})
 	}
 }
 

@@ -35,18 +35,18 @@ func (b *body) readMake(o *overhead) {
 	if in == nil {
 		in = &api.Make{}
 	}
-	assume := func(l api.Length, name string, s sign, usual length.Length) length.Length {
+	assume := func(l api.Length, name string, usual length.Length) length.Length {
 		if !l.Given() && !o.GoesWithOldCabinets() {
 			b.assume("assume.overhead."+name, usual, pointer+"/"+name)
 		}
-		return b.lengthOr(l, pointer+"/"+name, s, usual)
+		return b.lengthOr(l, pointer+"/"+name, notNegative, usual)
 	}
 	m := &o.Make
-	m.Lining = assume(in.Lining, "lining", notNegative, b.metricOr(12500*length.Micrometre, length.Inch/2))
-	m.BottomMember = assume(in.BottomMember, "bottom_member", notNegative, b.metricOr(38*length.Millimetre, length.Inch*3/2))
-	m.NewBottom = assume(in.NewBottom, "new_bottom", notNegative, 0)
-	m.LeastStub = assume(in.LeastStub, "least_stub", notNegative, m.Lining+m.BottomMember)
-	m.LeastRun = assume(in.LeastRun, "least_run", notNegative, b.metricOr(150*length.Millimetre, 6*length.Inch))
+	m.Lining = assume(in.Lining, "lining", b.metricOr(12500*length.Micrometre, length.Inch/2))
+	m.BottomMember = assume(in.BottomMember, "bottom_member", b.metricOr(38*length.Millimetre, length.Inch*3/2))
+	m.NewBottom = assume(in.NewBottom, "new_bottom", 0)
+	m.LeastStub = assume(in.LeastStub, "least_stub", m.Lining+m.BottomMember)
+	m.LeastRun = assume(in.LeastRun, "least_run", b.metricOr(150*length.Millimetre, 6*length.Inch))
 	b.lengthOr(in.Spacing, pointer+"/spacing", positive, 0)
 	if in.HungFrom != "" {
 		m.HungFrom = oneOf[survey.HungFrom](b, in.HungFrom, pointer+"/hung_from", "unknown", "joists", "trusses", "slab", "wall")

@@ -9,7 +9,7 @@ import (
 const unsaid survey.EndKind = -1
 
 // readEnds reads what an overhead's ends meet, where the request says so.
-func (b *body) readEnds(o *overhead, w *wall) {
+func (b *body) readEnds(o *overhead) {
 	in, pointer := o.in.Ends, o.Pointer+"/ends"
 	if in == nil {
 		in = &api.Ends{}

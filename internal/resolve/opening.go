@@ -1,6 +1,7 @@
 package resolve
 
 import (
+	"railhead/api"
 	"railhead/internal/finding"
 	"railhead/internal/level"
 	"railhead/internal/survey"
@@ -24,17 +25,20 @@ func (b *body) readOpening(w *wall, i int) {
 		floor = b.floorNear(w, s.From, s.To)
 	}
 	head, headOK := b.level(&in.Head, pointer+"/head", w, floor)
-	sill, sillOK := level.Height{}, false
-	if o.ToFloor {
-		sill, sillOK = floor(pointer + "/sill")
-	} else {
-		sill, sillOK = b.level(&in.Sill, pointer+"/sill", w, floor)
-	}
+	sill, sillOK := b.sill(in, pointer+"/sill", w, floor)
 	o.Sill, o.Head = sill, head
 	if ok && headOK && sillOK {
 		b.possibleOpening(&o, w)
 	}
 	w.Openings = append(w.Openings, o)
+}
+
+// sill is an opening's lower edge: the floor, where none is given.
+func (b *body) sill(in *api.Opening, pointer string, w *wall, floor floorAt) (level.Height, bool) {
+	if !in.Sill.Given() {
+		return floor(pointer)
+	}
+	return b.level(&in.Sill, pointer, w, floor)
 }
 
 // possibleOpening refuses an opening that ends under its sill, under the floor or above the ceiling.

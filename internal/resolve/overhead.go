@@ -23,7 +23,7 @@ func (b *body) readOverhead(w *wall, i int) {
 	b.readUnderside(&o, w)
 	b.readMayCut(&o)
 	b.readMake(&o)
-	b.readEnds(&o, w)
+	b.readEnds(&o)
 	b.readBehind(&o, w)
 	b.readInside(&o, w)
 	b.readDuct(&o)

@@ -14,7 +14,7 @@ func conflicts(k *kitchen.Kitchen, t Trim) []Conflict {
 		s := &t.Overhead.Inside.Services[i]
 		level := k.Above(t.Overhead.Wall, s.Underside.Value)
 		along, ok := t.along(s)
-		short := length.Exact{}
+		var short length.Exact
 		if ok {
 			short = t.shortOver(k, s, along, level)
 		} else {

@@ -15,22 +15,38 @@ func neighbours(k *kitchen.Kitchen, t *Trim) (left, right *cabinet.Placed, ok bo
 		return nil, nil, false
 	}
 	var end, start length.Length
+	for _, p := range row(k, t) {
+		switch {
+		case p.To <= middle.From && (left == nil || p.To > end):
+			left, end = p.cabinet, p.To
+		case p.From >= middle.To && (right == nil || p.From < start):
+			right, start = p.cabinet, p.From
+		}
+	}
+	return left, right, left != nil && right != nil
+}
+
+// placed is a cabinet's stretch of a wall.
+type placed struct {
+	cabinet.Patch
+	cabinet *cabinet.Placed
+}
+
+// row are the cabinets on the overhead's wall that end on the trim's top line.
+func row(k *kitchen.Kitchen, t *Trim) []placed {
+	var out []placed
 	for i := range k.Plan.Cabinets {
 		c := &k.Plan.Cabinets[i]
 		if c.Top != t.RowTop || !hangsOnRail(c) {
 			continue
 		}
 		for _, p := range c.Native(k.Room) {
-			switch {
-			case p.Wall != t.Overhead.Wall:
-			case p.To <= middle.From && (left == nil || p.To > end):
-				left, end = c, p.To
-			case p.From >= middle.To && (right == nil || p.From < start):
-				right, start = c, p.From
+			if p.Wall == t.Overhead.Wall {
+				out = append(out, placed{p, c})
 			}
 		}
 	}
-	return left, right, left != nil && right != nil
+	return out
 }
 
 // standsOn is the stretch of the overhead's wall that the cabinets under the cut
