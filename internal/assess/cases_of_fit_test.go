@@ -208,3 +208,31 @@ func TestAnEdgeWithinTheSidewaysTolerance(t *testing.T) {
 		})
 	}
 }
+
+func TestLegsThatStandHighOverAGivenDatumLeaveLessToLower(t *testing.T) {
+	// The tall cabinet's floor lies 25 over the given datum: of the 30 by which its
+	// legs wind in, 5 are left. The soffit's underside is 2115 over the datum, so the
+	// row would have to go down 7.
+	for _, c := range []struct{ name, datum, underside, cure string }{
+		{"the datum is set 25 under the floor", "1225", "890", "trim"},
+		{"the datum is the floor", "1200", "915", "lower_row"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			body := merged(t, plain, `{"survey": {"walls": [{"id": "w", "length": 3600, "floor": [{"at": 0, "down": 1200}], "ceiling": [{"at": 0, "up": 1300}],
+				"overheads": [{"id": "s", "kind": "soffit", "from": 0, "to": 3600, "depth": 330, "structure": "framed", "underside": [{"at": 0, "up": `+c.underside+`}]}]}]},
+				"plan": {"least_counter": 800, "datums": [{"wall": "w", "at": 0, "level": {"down": `+c.datum+`}}], "cabinets": [
+					{"id": "a", "kind": "wall", "wall": "w", "from": 600, "width": 600, "height": 660},
+					{"id": "t", "kind": "tall", "wall": "w", "from": 1200, "width": 600, "height": 2000}]}}`)
+			wantFit(t, fitOf(t, answer(t, body), "a"), "needs_trim", c.cure, "-5")
+		})
+	}
+}
+
+func TestAMeasuredThicknessAddsItsDoubt(t *testing.T) {
+	body := merged(t, plain, `{"survey": {"tolerance": 3, "walls": [{"id": "w", "length": 3600, "floor": [{"at": 0, "down": 1200}], "ceiling": [{"at": 0, "up": 1300}],
+		"overheads": [{"id": "g", "kind": "closed_gap", "from": 0, "to": 3600, "depth": 330, "structure": "framed", "thickness": 300, "carried_by": "ceiling"}]}]}}`)
+	// Three readings: the ceiling, the thickness, the floor. 2·√(3·3²/3) = 6 (JCGM 100:2008, 4.3.7, 5.1.2, 6.2).
+	if got := fitOf(t, answer(t, body), "a").Uncertainty.MM; got != "6" {
+		t.Errorf("uncertainty %s, want 6", got)
+	}
+}

@@ -88,10 +88,11 @@ func (s stage) hung(p cabinet.Patch) []obstacle {
 }
 
 // ceiling lists the ceiling over a patch: as surveyed, but where the ceiling
-// behind an overhead was seen, at the level seen there.
+// behind an overhead was seen, at the level seen there. In front of an overhead
+// that is shallower than the patch the ceiling as surveyed counts too.
 func (s stage) ceiling(p cabinet.Patch) []obstacle {
 	wall := &s.k.Room.Walls[p.Wall]
-	out := []obstacle{}
+	var seen []obstacle
 	rest := []survey.Span{{From: p.From, To: p.To}}
 	assumed := false
 	for i := range wall.Overheads {
@@ -99,8 +100,10 @@ func (s stage) ceiling(p cabinet.Patch) []obstacle {
 		if o.Behind.CeilingLevel == nil || !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}) {
 			continue
 		}
-		rest = without(rest, o.From, o.To)
-		out = append(out, obstacle{
+		if o.Out <= p.Near && o.Face() >= p.Far {
+			rest = without(rest, o.From, o.To)
+		}
+		seen = append(seen, obstacle{
 			by: o.Pointer + "/behind/ceiling_level", wall: p.Wall, from: max(p.From, o.From), to: min(p.To, o.To),
 			profile: level.Level(*o.Behind.CeilingLevel),
 		})
@@ -111,13 +114,14 @@ func (s stage) ceiling(p cabinet.Patch) []obstacle {
 			assumed = assumed || o.Behind.Ceiling != survey.Yes
 		}
 	}
+	var out []obstacle
 	for _, r := range rest {
 		out = append(out, obstacle{
 			by: wall.Pointer + "/ceiling", wall: p.Wall, from: r.From, to: r.To,
 			profile: wall.Ceiling, assumed: assumed,
 		})
 	}
-	return out
+	return append(out, seen...)
 }
 
 // without takes from..to out of spans.

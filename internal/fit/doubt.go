@@ -1,6 +1,8 @@
 package fit
 
 import (
+	"slices"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/length"
 	"railhead/internal/level"
@@ -144,16 +146,17 @@ func (s stage) edgeWithin(o *survey.Overhead, c *cabinet.Placed) bool {
 	return true
 }
 
-// grazing lists the overheads that clear a cabinet's span by less than the
-// sideways tolerance, with the span they would then be above.
+// grazing lists the overheads that clear a cabinet's floor area by less than the
+// sideways tolerance, on its own wall or around a corner, with the span they
+// would then be above.
 func (s stage) grazing(c *cabinet.Placed) []obstacle {
 	tol := s.k.Room.Tolerance
+	patches := c.Patches(s.k.Room)
 	var out []obstacle
-	for _, p := range c.Native(s.k.Room) {
-		wide := p
-		wide.From, wide.To = p.From-tol, p.To+tol
+	for _, p := range patches {
+		wide := cabinet.Patch{Wall: p.Wall, From: p.From - tol, To: p.To + tol, Near: p.Near - tol, Far: p.Far + tol}
 		for _, o := range s.hung(wide) {
-			if o.from >= p.To || o.to <= p.From {
+			if !slices.ContainsFunc(s.hung(p), func(over obstacle) bool { return over.overhead == o.overhead }) {
 				out = append(out, o)
 			}
 		}

@@ -60,7 +60,7 @@ func mayLower(k *kitchen.Kitchen) (length.Length, []string) {
 	if travel == nil {
 		return 0, []string{"plan.legs.no_travel"}
 	}
-	allowed, gates := travel.Down+k.Plan.RowShift, []string{"plan.legs.shortest"}
+	allowed, gates := legsLeft(k), []string{"plan.legs.shortest"}
 	if k.Plan.Counter > 0 && k.Plan.Counter-k.Plan.LeastCounter < allowed {
 		allowed, gates = k.Plan.Counter-k.Plan.LeastCounter, []string{"plan.counter.lowest"}
 	}
@@ -89,4 +89,22 @@ func spared(k *kitchen.Kitchen, found []Result, by length.Length) []string {
 		}
 	}
 	return out
+}
+
+// legsLeft is how far the legs still wind in: from where the row shift put them,
+// and over the highest floor that any of them stands on, which may lie over a
+// datum that was given.
+func legsLeft(k *kitchen.Kitchen) length.Length {
+	left, shortest := k.System.LegTravel.Down+k.Plan.RowShift, shortestLeg(k.System)
+	for i := range k.Plan.Cabinets {
+		c := &k.Plan.Cabinets[i]
+		if !c.Stands() || c.OwnLevel {
+			continue
+		}
+		for _, p := range c.Touching(k.Room) {
+			floor := k.Above(p.Wall, k.Room.Walls[p.Wall].Floor.Highest(p.From, p.To).Value)
+			left = min(left, c.Underside.Exact().Sub(floor).Minus(shortest).Floor())
+		}
+	}
+	return left
 }

@@ -63,6 +63,15 @@ func (p Profile) Moved(by length.Length) Profile {
 	return Profile{out}
 }
 
+// Under is the profile a measured height lower: its doubt adds to every point's.
+func (p Profile) Under(h Height) Profile {
+	out := make([]Point, len(p.points))
+	for i, pt := range p.points {
+		out[i] = Point{pt.At, pt.Height.Sub(h)}
+	}
+	return Profile{out}
+}
+
 // Side picks one of the two values that a step has at its station.
 type Side int
 

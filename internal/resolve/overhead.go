@@ -87,7 +87,7 @@ func (b *body) readUnderside(o *overhead, w *wall) {
 func (b *body) hang(o *overhead, w *wall) {
 	thickness, ok := b.length(o.in.Thickness, o.Pointer+"/thickness", positive)
 	if ok && w.ceilingOK {
-		o.Underside, o.underOK = w.Ceiling.Moved(-thickness), true
+		o.Underside, o.underOK = w.Ceiling.Under(b.read(o.Pointer+"/thickness", b.frame.tolerance, thickness)), true
 	}
 }
 
