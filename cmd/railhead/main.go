@@ -9,6 +9,7 @@ import (
 	"io"
 	"net"
 	"os"
+	"slices"
 
 	"railhead/internal/assess"
 	"railhead/internal/httpapi"
@@ -42,16 +43,26 @@ func core() httpapi.Core {
 
 func (p program) run(ctx context.Context, args []string) int {
 	name := "help"
-	if len(args) > 0 {
+	if len(args) > 0 && !isHelp(args[0]) {
 		name, args = args[0], args[1:]
 	}
 	for _, c := range commands() {
-		if c.name == name {
-			return c.run(p, ctx, args)
+		if c.name != name {
+			continue
 		}
+		if slices.ContainsFunc(args, isHelp) {
+			return p.help(ctx, nil)
+		}
+		if c.args == "" && len(args) > 0 {
+			return p.fail(fmt.Errorf("%s takes nothing more; railhead help says what each command takes", name))
+		}
+		return c.run(p, ctx, args)
 	}
 	return p.fail(errors.New("there is no such command; railhead help lists them"))
 }
+
+// isHelp reports whether somebody asks what a command takes.
+func isHelp(arg string) bool { return arg == "-h" || arg == "--help" }
 
 // fail tells what went wrong.
 func (p program) fail(err error) int {

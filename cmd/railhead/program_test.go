@@ -36,6 +36,13 @@ func TestAssessRefusesOnStandardError(t *testing.T) {
 	}
 }
 
+func TestALengthThatIsNoneIsOneError(t *testing.T) {
+	got := runs(t, `{"units":"mm","survey":{"walls":[{"id":"long","length":3600,"floor":[{"at":0,"height":"1 furlong"}],"ceiling":[{"at":0,"height":2500}]}]},"system":"demo-rail"}`, nil, "assess")
+	if strings.Count(got.err, `"pointer":`) != 1 || !strings.Contains(got.err, `"pointer":"/survey/walls/0/floor/0/height"`) {
+		t.Errorf("%+v", got)
+	}
+}
+
 func TestAssessNeedsAFileThatIsThere(t *testing.T) {
 	for _, args := range [][]string{{"assess", filepath.Join(t.TempDir(), "none.json")}, {"assess", "a", "b"}} {
 		if got := runs(t, "", nil, args...); got.code != 1 || got.out != "" || got.err == "" {
@@ -78,6 +85,16 @@ func TestVersionAndHelp(t *testing.T) {
 			if got.code != 0 || !strings.Contains(got.out, word) {
 				t.Errorf("%v does not tell %s: %+v", args, word, got)
 			}
+		}
+	}
+	for _, args := range [][]string{{"--help"}, {"-h"}, {"serve", "--help"}, {"assess", "-h"}} {
+		if got := runs(t, "", nil, args...); got.code != 0 || !strings.HasPrefix(got.out, "Usage:") {
+			t.Errorf("%v: %+v", args, got)
+		}
+	}
+	for _, args := range [][]string{{"serve", "now"}, {"version", "x"}, {"healthcheck", "x"}, {"help", "x"}} {
+		if got := runs(t, "", nil, args...); got.code != 1 || got.out != "" || got.err == "" {
+			t.Errorf("%v: %+v", args, got)
 		}
 	}
 	if got := runs(t, "", nil, "sreve"); got.code != 1 || !strings.Contains(got.err, "help") {

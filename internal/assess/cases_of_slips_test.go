@@ -1,6 +1,10 @@
 package assess
 
-import "testing"
+import (
+	"context"
+	"slices"
+	"testing"
+)
 
 func TestSlipsThatAreSaid(t *testing.T) {
 	facing := `{"survey": {"walls": [
@@ -35,5 +39,17 @@ func TestFourWallsThatCannotClose(t *testing.T) {
 				t.Errorf("findings %v, want survey.room.not_closed: %v", codes(a.Findings), c.want)
 			}
 		})
+	}
+}
+
+func TestEveryPartListsTheSameAsNotAssessed(t *testing.T) {
+	body := merged(t, plain, `{"system": {"rail": {"stock": null}}}`)
+	whole := answer(t, body)
+	if whole.RailStock != nil || len(whole.NotAssessed) == 0 {
+		t.Fatalf("stock %+v, not assessed %+v", whole.RailStock, whole.NotAssessed)
+	}
+	part, _ := Assess(context.Background(), request(t, body), Fit)
+	if !slices.Equal(part.NotAssessed, whole.NotAssessed) {
+		t.Errorf("alone %+v, in the whole %+v", part.NotAssessed, whole.NotAssessed)
 	}
 }

@@ -32,6 +32,9 @@ func (r *Refusal) Add(more []api.Fault) {
 		if ofOwnValue(fault.Code) {
 			return h.pointer == fault.Pointer
 		}
+		if parent(h.pointer) == fault.Pointer {
+			return true // of an object that a member could not be read of
+		}
 		return h.needed && (under(fault.Pointer, parent(h.pointer)) || under(h.pointer, fault.Pointer))
 	})
 }

@@ -1,7 +1,6 @@
 package httpapi
 
 import (
-	"context"
 	"encoding/json"
 	"maps"
 	"os"
@@ -17,13 +16,7 @@ import (
 
 // realCore is the trade core itself.
 func realCore() Core {
-	return Core{
-		Assess: assess.Assess, Systems: assess.Systems, System: assess.System,
-		Check: func(ctx context.Context, req *api.Request) []api.Fault {
-			_, faults := assess.Assess(ctx, req, 0)
-			return faults
-		},
-	}
+	return Core{Assess: assess.Assess, Check: assess.Check, Systems: assess.Systems, System: assess.System}
 }
 
 func rooms(t testing.TB) (all [][]byte) {

@@ -7,7 +7,8 @@ import (
 )
 
 // Stock is how the pieces of the whole room are cut from the lengths that are
-// sold; nil where there is nothing to cut, or nobody said what is sold. A
+// sold; nil where there is nothing to cut, or nobody said what is sold: that is
+// asked where the system is read. A
 // piece's ID is its place in the rails' order.
 func Stock(k *kitchen.Kitchen, rails []Rail) (*stock.Plan, []finding.NotAssessed) {
 	var pieces []stock.Piece
@@ -16,11 +17,8 @@ func Stock(k *kitchen.Kitchen, rails []Rail) (*stock.Plan, []finding.NotAssessed
 			pieces = append(pieces, stock.Piece{ID: len(pieces), Length: p.Length()})
 		}
 	}
-	if k.System.Rail == nil || len(pieces) == 0 {
+	if k.System.Rail == nil || len(pieces) == 0 || len(k.System.Rail.Stock) == 0 {
 		return nil, nil
-	}
-	if len(k.System.Rail.Stock) == 0 {
-		return nil, notCut(k, "rail.stock.not_stated")
 	}
 	plan, err := stock.Cut(stock.Problem{Stock: k.System.Rail.Stock, Kerf: k.System.Rail.Kerf, Pieces: pieces})
 	if err != nil {

@@ -36,8 +36,6 @@ var railRules = []Rule{
 		Says: "Screws as close as the system states would split a stud; {have} is used."},
 	{Code: "rail.stock.too_short", Status: CommonPractice, Source: practice,
 		Says: "The longest rail on sale, {have}, is too short to hold a cabinet; the runs are not divided."},
-	{Code: "rail.stock.not_stated", Status: Own, Source: ownRule,
-		Says: "The system does not state the lengths that rail is sold in, so there is no cutting list."},
 	{Code: "rail.stock.cannot_cut", Status: Own, Source: ownRule,
 		Says: "These pieces cannot be cut from the lengths that rail is sold in."},
 	{Code: "rail.remedy.blocking", Status: CommonPractice, Source: practice,
