@@ -92,20 +92,36 @@ func (l limits) between(first, last length.Length, into Into) []Fixing {
 // onStuds are screws into the studs that cross a piece. A stud that lies a
 // little beyond an end's inset takes the screw off its centre.
 func (l limits) onStuds(p Piece, studs []length.Length) []Fixing {
-	edge, first, last := min(LeastEdge, l.inset), p.From+l.inset, p.To-l.inset
+	edge := min(LeastEdge, l.inset)
 	var out []Fixing
 	for _, s := range studs {
-		switch {
-		case s < p.From+edge || s > p.To-edge:
+		if s < p.From+edge || s > p.To-edge {
 			continue
-		case len(out) == 0 && s > first && s-first <= StudReach:
-			s = first
-		case s < last && last-s <= StudReach && !anyWithin(studs, s+1, p.To-edge):
-			s = last
 		}
-		out = append(out, Fixing{s, Stud})
+		isFirst, isLast := len(out) == 0, !anyWithin(studs, s+1, p.To-edge)
+		out = append(out, Fixing{l.offCentre(p, s, isFirst, isLast), Stud})
 	}
 	return out
+}
+
+// offCentre is where the screw into a stud goes: at the inset of the end that
+// the stud is just beyond, if it is the first or the last across the piece. The
+// only stud of a short piece may be just beyond both insets; it serves the nearer
+// one, and keeps its centre where both are as near.
+func (l limits) offCentre(p Piece, s length.Length, isFirst, isLast bool) length.Length {
+	first, last := p.From+l.inset, p.To-l.inset
+	toFirst := isFirst && s > first && s-first <= StudReach
+	toLast := isLast && s < last && last-s <= StudReach
+	switch {
+	case toFirst && toLast && s-first == last-s:
+		return s
+	case toFirst && (!toLast || s-first < last-s):
+		return first
+	case toLast:
+		return last
+	default:
+		return s
+	}
 }
 
 func anyWithin(studs []length.Length, from, to length.Length) bool {

@@ -80,6 +80,18 @@ func TestFixings(t *testing.T) {
 			survey.WoodStud, every400, 610 * mm, Piece{From: 170 * mm, To: 230 * mm},
 			[]Fixing{{185 * mm, Blocking}, {200 * mm, Stud}, {215 * mm, Blocking}}, "rail.blocking.needed",
 		},
+		"one stud a little beyond both insets, nearer to the right one's": {
+			survey.WoodStud, []length.Length{47 * mm}, 610 * mm, Piece{To: 90 * mm},
+			[]Fixing{{22_500_000, Blocking}, {50 * mm, Stud}}, "rail.blocking.needed",
+		},
+		"one stud a little beyond both insets, nearer to the left one's": {
+			survey.WoodStud, []length.Length{43 * mm}, 610 * mm, Piece{To: 90 * mm},
+			[]Fixing{{40 * mm, Stud}, {67_500_000, Blocking}}, "rail.blocking.needed",
+		},
+		"one stud just as far beyond both insets": {
+			survey.WoodStud, []length.Length{45 * mm}, 610 * mm, Piece{To: 90 * mm},
+			[]Fixing{{22_500_000, Blocking}, {45 * mm, Stud}, {67_500_000, Blocking}}, "rail.blocking.needed",
+		},
 		"masonry": {
 			survey.Masonry, every400, 610 * mm, Piece{To: 1310 * mm},
 			[]Fixing{{40 * mm, Masonry}, {450 * mm, Masonry}, {860 * mm, Masonry}, {1270 * mm, Masonry}}, "",
