@@ -22,6 +22,14 @@ func (p Patch) Overlaps(o Patch) bool {
 // Span is its stretch along the wall.
 func (p Patch) Span() survey.WallSpan { return survey.WallSpan{Wall: p.Wall, From: p.From, To: p.To} }
 
+// Under is the floor area under an overhead.
+func Under(o *survey.Overhead) Patch { return UnderStretch(o, o.From, o.To) }
+
+// UnderStretch is the floor area under a stretch of an overhead.
+func UnderStretch(o *survey.Overhead, from, to length.Length) Patch {
+	return Patch{Wall: o.Wall, From: from, To: to, Near: o.Out, Far: o.Face()}
+}
+
 // Native are the rectangles of a cabinet on the walls it stands at. A diagonal
 // corner cabinet counts as the whole square it fills, which is to the safe side.
 func (c *Placed) Native(room *survey.Room) []Patch {

@@ -107,7 +107,7 @@ func (m *matter) covers(patches []cabinet.Patch) bool {
 
 // meets reports whether a cabinet's floor area reaches under an overhead.
 func meets(patches []cabinet.Patch, o *survey.Overhead) bool {
-	area := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
+	area := cabinet.Under(o)
 	for _, p := range patches {
 		if p.Overlaps(area) {
 			return true

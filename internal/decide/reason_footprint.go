@@ -43,13 +43,13 @@ func (m *matter) footprint() []Reason {
 func (m *matter) standsOver() stands {
 	var s stands
 	for _, p := range m.group.Parts {
-		whole := survey.Span{From: p.From, To: p.To}
+		whole := []survey.Span{{From: p.From, To: p.To}}
 		newSpans, newBy := m.newOver(p)
 		oldSpans, oldBy := m.oldOver(p)
 		s.whole += p.To - p.From
-		s.new += total(union(newSpans))
-		rest := outside(whole, newSpans)
-		s.none += total(outside(whole, append(newSpans, oldSpans...)))
+		s.new += total(survey.Union(newSpans))
+		rest := survey.Without(whole, newSpans)
+		s.none += total(survey.Without(whole, append(newSpans, oldSpans...)))
 		s.old = s.whole - s.new - s.none
 		s.byNew = append(s.byNew, newBy...)
 		if len(rest) > 0 {
@@ -64,7 +64,7 @@ func (m *matter) standsOver() stands {
 
 // newOver are the stretches of an overhead over the plan's wall and tall cabinets.
 func (m *matter) newOver(o *survey.Overhead) (spans []survey.Span, by []string) {
-	area := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
+	area := cabinet.Under(o)
 	for _, r := range m.under {
 		for _, p := range r.patches {
 			if p.Overlaps(area) {

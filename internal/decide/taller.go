@@ -129,7 +129,7 @@ func (m *matter) takeCeiling(low *lowest, l fit.Limit, behind []*survey.Overhead
 			seen = append(seen, survey.Span{From: o.From, To: o.To})
 		}
 	}
-	for _, s := range outside(survey.Span{From: l.From, To: l.To}, seen) {
+	for _, s := range survey.Without([]survey.Span{{From: l.From, To: l.To}}, seen) {
 		low.take(m.k.Above(l.Wall, wall.Ceiling.Lowest(s.From, s.To).Value), l.By)
 	}
 }

@@ -32,12 +32,15 @@ type obstacle struct {
 
 // asFound is the room before anything is done: what may be cut needs a trim.
 func asFound(k *kitchen.Kitchen) stage {
-	return stage{k, k.Found(), func(o *survey.Overhead) Verdict {
-		if o.MayCut == survey.CutNo {
-			return Blocked
-		}
-		return NeedsTrim
-	}}
+	return stage{k, k.Found(), foundOverlap}
+}
+
+// foundOverlap is what an overlap with an overhead means as found.
+func foundOverlap(o *survey.Overhead) Verdict {
+	if o.MayCut == survey.CutNo {
+		return Blocked
+	}
+	return NeedsTrim
 }
 
 // over lists what is above a cabinet: wall by wall, on each wall it touches the
@@ -76,7 +79,7 @@ func (s stage) hung(p cabinet.Patch) []obstacle {
 	var out []obstacle
 	for _, h := range s.sky.Hung {
 		o := h.Overhead
-		if !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()}) {
+		if !p.Overlaps(cabinet.UnderStretch(o, h.From, h.To)) {
 			continue
 		}
 		out = append(out, obstacle{
@@ -93,15 +96,15 @@ func (s stage) hung(p cabinet.Patch) []obstacle {
 func (s stage) ceiling(p cabinet.Patch) []obstacle {
 	wall := &s.k.Room.Walls[p.Wall]
 	var seen []obstacle
-	rest := []survey.Span{{From: p.From, To: p.To}}
+	var hidden []survey.Span // where nothing of the ceiling as surveyed is over the patch
 	assumed := false
 	for i := range wall.Overheads {
 		o := &wall.Overheads[i]
-		if o.Behind.CeilingLevel == nil || !p.Overlaps(cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}) {
+		if o.Behind.CeilingLevel == nil || !p.Overlaps(cabinet.Under(o)) {
 			continue
 		}
 		if o.Out <= p.Near && o.Face() >= p.Far {
-			rest = without(rest, o.From, o.To)
+			hidden = append(hidden, survey.Span{From: o.From, To: o.To})
 		}
 		seen = append(seen, obstacle{
 			by: o.Pointer + "/behind/ceiling_level", wall: p.Wall, from: max(p.From, o.From), to: min(p.To, o.To),
@@ -110,32 +113,18 @@ func (s stage) ceiling(p cabinet.Patch) []obstacle {
 	}
 	for _, g := range s.sky.Gone {
 		o := g.Overhead
-		if o.Behind.CeilingLevel == nil && p.Overlaps(cabinet.Patch{Wall: o.Wall, From: g.From, To: g.To, Near: o.Out, Far: o.Face()}) {
+		if o.Behind.CeilingLevel == nil && p.Overlaps(cabinet.UnderStretch(o, g.From, g.To)) {
 			assumed = assumed || o.Behind.Ceiling != survey.Yes
 		}
 	}
 	var out []obstacle
-	for _, r := range rest {
+	for _, r := range survey.Without([]survey.Span{{From: p.From, To: p.To}}, hidden) {
 		out = append(out, obstacle{
 			by: wall.Pointer + "/ceiling", wall: p.Wall, from: r.From, to: r.To,
 			profile: wall.Ceiling, assumed: assumed,
 		})
 	}
 	return append(out, seen...)
-}
-
-// without takes from..to out of spans.
-func without(spans []survey.Span, from, to length.Length) []survey.Span {
-	var out []survey.Span
-	for _, s := range spans {
-		if left := (survey.Span{From: s.From, To: min(s.To, from)}); left.From < left.To {
-			out = append(out, left)
-		}
-		if right := (survey.Span{From: max(s.From, to), To: s.To}); right.From < right.To {
-			out = append(out, right)
-		}
-	}
-	return out
 }
 
 // limit is the obstacle's clearance over a top, and its verdict.

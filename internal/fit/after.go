@@ -48,14 +48,14 @@ func (s stage) after(found *Result) After {
 		limits = append(limits, s.limit(o, found.Cabinet.Top))
 		assumed = assumed || o.assumed
 	}
-	margin := smallest(limits)
+	tight := tightest(limits)
 	for _, l := range found.Limits {
 		if l.Axis != Up {
 			limits = append(limits, l)
 		}
 	}
 	rule := ruling(limits)
-	a := After{Verdict: rule.Verdict, Margin: margin, By: rule.By, Assumed: assumed, Hanging: hanging(s.k, found.Cabinet, s.sky)}
+	a := After{Verdict: rule.Verdict, Margin: tight.Margin, By: rule.By, Assumed: assumed, Hanging: s.hanging(found.Cabinet, tight)}
 	a.Findings = append(s.frontsAfter(found.Cabinet), a.cannotHang()...)
 	return a
 }

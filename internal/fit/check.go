@@ -9,9 +9,9 @@ import (
 
 // Check holds every planned cabinet against the room as found.
 func Check(k *kitchen.Kitchen) []Result {
-	out := make([]Result, len(k.Plan.Cabinets))
+	s, out := asFound(k), make([]Result, len(k.Plan.Cabinets))
 	for i := range k.Plan.Cabinets {
-		out[i] = asFound(k).check(&k.Plan.Cabinets[i])
+		out[i] = s.check(&k.Plan.Cabinets[i])
 	}
 	cure(k, out)
 	return out
@@ -31,7 +31,7 @@ func (s stage) check(c *cabinet.Placed) Result {
 		Cabinet: c, Verdict: rule.Verdict, Limit: rule, Limits: limits,
 		Margin: tight.Margin, Doubt: level.DoubtOf(tight.terms(), s.k.Room.Readings).Expanded, Edge: edge,
 		Worst: verdicts.worst, Again: verdicts.worst != verdicts.best || verdicts.worst != rule.Verdict,
-		Hanging: hanging(s.k, c, s.sky),
+		Hanging: s.hanging(c, tight),
 	}
 	r.Reading = -1
 	if r.Again {
@@ -47,15 +47,6 @@ func join(lists ...[]finding.Finding) []finding.Finding {
 	var out []finding.Finding
 	for _, l := range lists {
 		out = append(out, l...)
-	}
-	return out
-}
-
-// limits are the clearances of everything above a cabinet.
-func (s stage) limits(c *cabinet.Placed) []Limit {
-	var out []Limit
-	for _, o := range s.over(c) {
-		out = append(out, s.limit(o, c.Top))
 	}
 	return out
 }

@@ -4,7 +4,6 @@ import (
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
-	"railhead/internal/level"
 	"railhead/internal/survey"
 )
 
@@ -80,9 +79,5 @@ func InWay(found []Result, o *survey.Overhead) (from, to length.Length) {
 // Stub is the least height of an overhead that a cut at a height above the datum
 // leaves hanging over a stretch; a stub under its LeastStub cannot be built.
 func Stub(k *kitchen.Kitchen, o *survey.Overhead, cut, from, to length.Length) length.Exact {
-	ceiling := k.Room.Walls[o.Wall].Ceiling
-	if o.Behind.CeilingLevel != nil {
-		ceiling = level.Level(*o.Behind.CeilingLevel)
-	}
-	return k.Above(o.Wall, ceiling.Lowest(from, to).Value).Minus(cut)
+	return k.Above(o.Wall, k.Room.CeilingOver(o).Lowest(from, to).Value).Minus(cut)
 }

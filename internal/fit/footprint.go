@@ -100,7 +100,7 @@ func newUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 
 // under is the stretch of an overhead that stands above a floor area.
 func under(k *kitchen.Kitchen, o *survey.Overhead, p cabinet.Patch) []survey.Span {
-	own := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
+	own := cabinet.Under(o)
 	s, ok := viewFrom(k.Room, o.Wall).area(p)
 	if !ok || s.side == fromFacing || !own.Overlaps(s.Patch) {
 		return nil

@@ -2,7 +2,6 @@ package fit
 
 import (
 	"railhead/internal/cabinet"
-	"railhead/internal/kitchen"
 	"railhead/internal/length"
 )
 
@@ -16,12 +15,15 @@ const hookDepth = 50 * length.Millimetre
 // from which it is hooked on. A hanger that lets the cabinet hang low gives that
 // much back: it is hooked on low and screwed up. A cabinet that is screwed
 // through hanging strips is only held up, and a tall one is slid in: nil.
-func hanging(k *kitchen.Kitchen, c *cabinet.Placed, sky kitchen.Sky) *Hanging {
-	if c.Kind != cabinet.Wall || k.System.Rail == nil {
+//
+// tight is the cabinet's smallest clearance upwards at this stage.
+func (s stage) hanging(c *cabinet.Placed, tight Limit) *Hanging {
+	rail := s.k.System.Rail
+	if c.Kind != cabinet.Wall || rail == nil {
 		return nil
 	}
-	have, by := above(k, c, sky)
-	return &Hanging{Verdict: hangs(k.System.Rail, have), Need: k.System.Rail.Lift.Exact(), Have: have, By: by}
+	have, by := s.room(c, tight)
+	return &Hanging{Verdict: hangs(rail, have), Need: rail.Lift.Exact(), Have: have, By: by}
 }
 
 func hangs(rail *cabinet.Rail, have length.Exact) HangingVerdict {
@@ -37,15 +39,13 @@ func hangs(rail *cabinet.Rail, have length.Exact) HangingVerdict {
 	}
 }
 
-// above is the least room above a cabinet's top where it hangs and where it
-// comes from, and what leaves it.
-func above(k *kitchen.Kitchen, c *cabinet.Placed, sky kitchen.Sky) (length.Exact, string) {
-	s := stage{k: k, sky: sky, judge: asFound(k).judge}
-	least := tightest(s.limits(c))
-	have, by := least.Margin, least.By
-	for _, p := range c.Native(k.Room) {
+// room is the least room above a cabinet's top where it hangs and where it comes
+// from, and what leaves it.
+func (s stage) room(c *cabinet.Placed, tight Limit) (length.Exact, string) {
+	have, by := tight.Margin, tight.By
+	for _, p := range c.Native(s.k.Room) {
 		p.Near, p.Far = p.Far, p.Far+hookDepth
-		if low, ok := lowestOf(hangingOver(k, sky, p)); ok && low.low.Minus(c.Top).Less(have) {
+		if low, ok := lowestOf(hangingOver(s.k, s.sky, p)); ok && low.low.Minus(c.Top).Less(have) {
 			have, by = low.low.Minus(c.Top), low.overhead.Pointer
 		}
 	}

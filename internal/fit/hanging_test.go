@@ -41,7 +41,7 @@ func TestHanging(t *testing.T) {
 	} {
 		k := room(3000 * mm)
 		c.given(k)
-		got := hanging(k, add(k, cabinet.Wall, 0, 600*mm, 600*mm), k.Found())
+		got := hangingFound(k, add(k, cabinet.Wall, 0, 600*mm, 600*mm))
 		if got.Verdict != c.want || !got.Have.Equal(c.have.Exact()) || got.By != c.by || !got.Need.Equal((10 * mm).Exact()) {
 			t.Errorf("%s: %s with %s of %s by %s", c.name, got.Verdict, got.Have, got.Need, got.By)
 		}
@@ -54,11 +54,11 @@ func ceilingAt(height length.Length) func(*kitchen.Kitchen) {
 
 func TestOnlyWhatIsHookedOnARailHangs(t *testing.T) {
 	k := room(3000 * mm)
-	if got := hanging(k, add(k, cabinet.Tall, 0, 0, 600*mm), k.Found()); got != nil {
+	if got := hangingFound(k, add(k, cabinet.Tall, 0, 0, 600*mm)); got != nil {
 		t.Errorf("a tall cabinet is slid in, not hooked: %+v", got)
 	}
 	k.System.Rail = nil
-	if got := hanging(k, add(k, cabinet.Wall, 0, 600*mm, 600*mm), k.Found()); got != nil {
+	if got := hangingFound(k, add(k, cabinet.Wall, 0, 600*mm, 600*mm)); got != nil {
 		t.Errorf("hanging strips need no lift: %+v", got)
 	}
 }

@@ -157,3 +157,8 @@ func limitsTold(in []Limit) []string {
 	}
 	return out
 }
+
+// hangingFound is how a cabinet hangs in the room as found.
+func hangingFound(k *kitchen.Kitchen, c *cabinet.Placed) *Hanging {
+	return asFound(k).check(c).Hanging
+}

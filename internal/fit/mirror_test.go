@@ -144,7 +144,7 @@ func everything(k *kitchen.Kitchen) []string {
 		for _, f := range join(found, doors(k, c, k.Found()), up, legs(k, c)) {
 			all = append(all, subject(f)+" "+told(f))
 		}
-		if h := hanging(k, c, k.Found()); h != nil {
+		if h := hangingFound(k, c); h != nil {
 			all = append(all, "hanging "+h.Verdict.String()+" "+h.Have.String())
 		}
 		for _, one := range all {
@@ -206,7 +206,7 @@ func TestRaisingTheCeilingNeverMakesItWorse(t *testing.T) {
 		}
 		for i := range k.Plan.Cabinets {
 			c := &k.Plan.Cabinets[i]
-			if a, b := hanging(k, c, k.Found()), hanging(&raised, c, raised.Found()); a != nil && b.Verdict > a.Verdict {
+			if a, b := hangingFound(k, c), hangingFound(&raised, c); a != nil && b.Verdict > a.Verdict {
 				t.Fatalf("%s hangs %s instead of %s", c.ID, b.Verdict, a.Verdict)
 			}
 			a, _ := standing(k, c)

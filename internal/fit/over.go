@@ -22,7 +22,7 @@ func hangingOver(k *kitchen.Kitchen, sky kitchen.Sky, area cabinet.Patch) []hung
 	var out []hungOver
 	for _, h := range sky.Hung {
 		o := h.Overhead
-		s, ok := here.area(cabinet.Patch{Wall: o.Wall, From: h.From, To: h.To, Near: o.Out, Far: o.Face()})
+		s, ok := here.area(cabinet.UnderStretch(o, h.From, h.To))
 		if !ok || s.side == fromFacing || !area.Overlaps(s.Patch) {
 			continue
 		}

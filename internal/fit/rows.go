@@ -12,12 +12,12 @@ import (
 // Rows compares every row of the system with the room: with the overheads as
 // found, and with those gone that may be cut.
 func Rows(k *kitchen.Kitchen) []Row {
-	rows := topLines(k)
+	rows, places := topLines(k), covered(k)
 	kept, removed := asFound(k), cleared(k)
+	overKept, overRemoved := kept.overAll(places), removed.overAll(places)
 	for i := range rows {
-		places := covered(k, rows[i].Top)
-		rows[i].Kept = kept.room(places, rows[i].Top)
-		rows[i].Removed = removed.room(places, rows[i].Top)
+		rows[i].Kept = kept.under(overKept, rows[i].Top)
+		rows[i].Removed = removed.under(overRemoved, rows[i].Top)
 	}
 	return rows
 }
@@ -63,11 +63,10 @@ func cleared(k *kitchen.Kitchen) stage {
 
 // covered are the places that a row would cover: where wall and tall cabinets
 // are planned, else the whole walls at the depth of the system's shallowest.
-func covered(k *kitchen.Kitchen, top length.Length) []cabinet.Placed {
+func covered(k *kitchen.Kitchen) []cabinet.Placed {
 	var out []cabinet.Placed
 	for _, c := range k.Plan.Cabinets {
 		if c.Kind != cabinet.Base {
-			c.Top = top
 			out = append(out, c)
 		}
 	}
@@ -77,7 +76,7 @@ func covered(k *kitchen.Kitchen, top length.Length) []cabinet.Placed {
 	depth := shallowest(k.System)
 	for i := range k.Room.Walls {
 		w := &k.Room.Walls[i]
-		out = append(out, cabinet.Placed{Kind: cabinet.Wall, Wall: i, To: w.Length, Depth: depth, Top: top})
+		out = append(out, cabinet.Placed{Kind: cabinet.Wall, Wall: i, To: w.Length, Depth: depth})
 	}
 	return out
 }
@@ -91,19 +90,23 @@ func shallowest(s *cabinet.System) length.Length {
 	return length.Millimetre
 }
 
-// room is what there is over places, for a top line.
-func (s stage) room(places []cabinet.Placed, top length.Length) RowRoom {
-	var limits []Limit
-	assumed := false
+// overAll is everything above a row's places; it is the same for every top line.
+func (s stage) overAll(places []cabinet.Placed) []obstacle {
+	var out []obstacle
 	for i := range places {
-		for _, o := range s.over(&places[i]) {
-			limits = append(limits, s.limit(o, top))
-			assumed = assumed || o.assumed
-		}
+		out = append(out, s.over(&places[i])...)
 	}
-	tight := tightest(limits)
-	return RowRoom{
-		Have: tight.Margin.Plus(top), Margin: tight.Margin,
-		Verdict: ruling(limits).Verdict, By: ruling(limits).By, Assumed: assumed,
+	return out
+}
+
+// under is what there is for a top line under obstacles.
+func (s stage) under(over []obstacle, top length.Length) RowRoom {
+	limits := make([]Limit, len(over))
+	assumed := false
+	for i, o := range over {
+		limits[i] = s.limit(o, top)
+		assumed = assumed || o.assumed
 	}
+	tight, rule := tightest(limits), ruling(limits)
+	return RowRoom{Have: tight.Margin.Plus(top), Margin: tight.Margin, Verdict: rule.Verdict, By: rule.By, Assumed: assumed}
 }

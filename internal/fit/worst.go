@@ -1,10 +1,6 @@
 package fit
 
-import (
-	"slices"
-
-	"railhead/internal/length"
-)
+import "slices"
 
 // ruling picks the limit that rules the verdict: the worst verdict, then the
 // smallest clearance, then the order of the list (walls in order, the ceiling
@@ -23,6 +19,3 @@ func tightest(limits []Limit) Limit {
 	up := slices.DeleteFunc(slices.Clone(limits), func(l Limit) bool { return l.Axis != Up })
 	return slices.MinFunc(up, func(a, b Limit) int { return a.Margin.Cmp(b.Margin) })
 }
-
-// smallest is the smallest clearance of a list of vertical limits.
-func smallest(limits []Limit) length.Exact { return tightest(limits).Margin }

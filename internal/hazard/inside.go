@@ -15,23 +15,24 @@ func (s *site) wires(o *survey.Overhead) {
 	}
 }
 
-func (s *site) gas(o *survey.Overhead) {
+// warnOfEach warns of every service of a kind that was seen inside.
+func (s *site) warnOfEach(o *survey.Overhead, kind survey.ServiceKind, code string) {
 	for _, v := range o.Inside.Services {
-		if v.Kind == survey.Gas {
-			s.warn("caution.gas.inside", v.Pointer)
+		if v.Kind == kind {
+			s.warn(code, v.Pointer)
 		}
 	}
+}
+
+func (s *site) gas(o *survey.Overhead) {
+	s.warnOfEach(o, survey.Gas, "caution.gas.inside")
 	if !SeenAll(o) {
 		s.warn("caution.gas.unseen", o.Inside.Pointer)
 	}
 }
 
 func (s *site) sprinklers(o *survey.Overhead) {
-	for _, v := range o.Inside.Services {
-		if v.Kind == survey.Sprinkler {
-			s.warn("caution.sprinkler.line", v.Pointer)
-		}
-	}
+	s.warnOfEach(o, survey.Sprinkler, "caution.sprinkler.line")
 	if ShowsSprinklerHead(o) {
 		s.warn("caution.sprinkler.line", o.Inside.Pointer+"/hints")
 	}

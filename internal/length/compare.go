@@ -45,9 +45,6 @@ func Larger(a, b Exact) Exact {
 	return a
 }
 
-// Min is Smaller under its usual name; Larger has none here, as Max is the largest length.
-func Min(a, b Exact) Exact { return Smaller(a, b) }
-
 // compareFractions compares a/b with c/d by their 128-bit cross products; 0/0 stands for no fraction.
 func compareFractions(a, b, c, d uint64) int {
 	if a == 0 || c == 0 || b == d {

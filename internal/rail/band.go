@@ -44,7 +44,7 @@ func (b band) interrupted(after kitchen.Sky) []survey.Span {
 	for _, t := range atWall(b.k.Room, b.wall, after) {
 		out = append(out, t.below(b.top())...)
 	}
-	return union(out)
+	return survey.Union(out)
 }
 
 func (b band) crossesOpening(o *survey.Opening) bool {

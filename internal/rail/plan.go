@@ -31,7 +31,7 @@ func (r *row) plan(k *kitchen.Kitchen, found, after kitchen.Sky) Rail {
 		out.Cabinets = append(out.Cabinets, c.cabinet)
 	}
 	b := band{k, r.wall, out.LowerEdge, out.LowerEdge + system.Profile}
-	runs := without(r.runs(k.Plan.Fillers), b.interrupted(after))
+	runs := survey.Without(r.runs(k.Plan.Fillers), b.interrupted(after))
 	for _, run := range runs {
 		for _, p := range divide(run, r.wall, system.Stock) {
 			out.Pieces = append(out.Pieces, p)

@@ -34,7 +34,7 @@ func rows(k *kitchen.Kitchen) []*row {
 		}
 		for _, p := range c.Native(k.Room) {
 			r := rowOf(&out, &k.Room.Walls[p.Wall], c.Top)
-			r.cabinets = append(r.cabinets, behind{c, clipped(survey.Span{From: p.From, To: p.To}, 0, r.wall.Length)})
+			r.cabinets = append(r.cabinets, behind{c, survey.Span{From: p.From, To: p.To}.Clip(survey.Span{To: r.wall.Length})})
 		}
 	}
 	slices.SortFunc(out, func(a, b *row) int {
@@ -69,7 +69,7 @@ func (r *row) runs(fillers []cabinet.Filler) []survey.Span {
 	for _, b := range r.cabinets {
 		spans = append(spans, b.Span)
 	}
-	runs := union(spans)
+	runs := survey.Union(spans)
 	closed := r.closers(fillers)
 	for i := 1; i < len(runs); i++ {
 		gap := survey.Span{From: runs[i-1].To, To: runs[i].From}
@@ -77,7 +77,7 @@ func (r *row) runs(fillers []cabinet.Filler) []survey.Span {
 			spans = append(spans, gap)
 		}
 	}
-	return union(spans)
+	return survey.Union(spans)
 }
 
 func (r *row) closers(fillers []cabinet.Filler) []survey.Span {
@@ -87,5 +87,5 @@ func (r *row) closers(fillers []cabinet.Filler) []survey.Span {
 			spans = append(spans, survey.Span{From: f.From, To: f.To})
 		}
 	}
-	return union(spans)
+	return survey.Union(spans)
 }

@@ -37,7 +37,7 @@ func atWall(room *survey.Room, wall *survey.Wall, sky kitchen.Sky) []touching {
 		}
 	}
 	for i := range out {
-		out[i].span = clipped(out[i].span, 0, wall.Length)
+		out[i].span = out[i].span.Clip(survey.Span{To: wall.Length})
 	}
 	return out
 }
@@ -60,7 +60,7 @@ func below(p level.Profile, span survey.Span, y length.Exact) []survey.Span {
 			out = append(out, s)
 		}
 	}
-	return union(out)
+	return survey.Union(out)
 }
 
 func belowBetween(a, b level.Spot, y length.Exact) (survey.Span, bool) {

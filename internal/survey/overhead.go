@@ -161,9 +161,6 @@ type Inside struct {
 	Services []Service
 }
 
-// Span is a stretch of wall.
-type Span struct{ From, To length.Length }
-
 // ServiceKind is what runs inside.
 type ServiceKind int
 

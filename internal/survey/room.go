@@ -139,3 +139,12 @@ type Fixture struct {
 	Width, Height length.Length
 	Out           length.Length // how far it stands off the wall
 }
+
+// CeilingOver is what an overhead hangs from: the ceiling behind it where
+// somebody has seen it, else its wall's.
+func (r *Room) CeilingOver(o *Overhead) level.Profile {
+	if o.Behind.CeilingLevel != nil {
+		return level.Level(*o.Behind.CeilingLevel)
+	}
+	return r.Walls[o.Wall].Ceiling
+}

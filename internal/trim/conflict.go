@@ -32,7 +32,7 @@ func conflicts(k *kitchen.Kitchen, t Trim) []Conflict {
 func (t *Trim) shortOver(k *kitchen.Kitchen, s *survey.Service, along survey.Span, level length.Exact) length.Exact {
 	line := t.CutLine.Exact()
 	if t.Work == TakeDown {
-		line = length.Larger(line, k.Above(t.Overhead.Wall, ceiling(k, t.Overhead).Highest(along.From, along.To).Value))
+		line = length.Larger(line, k.Above(t.Overhead.Wall, k.Room.CeilingOver(t.Overhead).Highest(along.From, along.To).Value))
 	}
 	if !lowest(k, t.Overhead, along).Less(line) {
 		return length.Exact{}

@@ -45,7 +45,7 @@ func (c *cut) trim(k *kitchen.Kitchen, all []cut) Trim {
 	}
 	down := c.opened || c.takes(k) && NeedsTakeDown(k, c.over, c.From, c.To, c.line)
 	if c.opened {
-		t.CutLine = max(t.CutLine, k.Above(c.over.Wall, ceiling(k, c.over).Highest(c.From, c.To).Value).Ceil())
+		t.CutLine = max(t.CutLine, k.Above(c.over.Wall, k.Room.CeilingOver(c.over).Highest(c.From, c.To).Value).Ceil())
 	}
 	t.Stations = c.stations(k, t.CutLine, down)
 	for _, s := range t.Stations {

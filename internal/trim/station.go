@@ -13,20 +13,11 @@ import (
 
 func hangsOnRail(c *cabinet.Placed) bool { return c.Kind != cabinet.Base }
 
-// ceiling is what an overhead hangs from: the ceiling behind it where somebody
-// has seen it, else the wall's.
-func ceiling(k *kitchen.Kitchen, o *survey.Overhead) level.Profile {
-	if o.Behind.CeilingLevel != nil {
-		return level.Level(*o.Behind.CeilingLevel)
-	}
-	return k.Room.Walls[o.Wall].Ceiling
-}
-
 // stations are the ends of a cut, every break of the underside (and of the
 // ceiling, where all of it comes down), and where the underside crosses the cut
 // line. A surveyed point on the straight line between its neighbours is no break.
 func (c *cut) stations(k *kitchen.Kitchen, line length.Length, down bool) []Station {
-	under, top := c.over.Underside, ceiling(k, c.over)
+	under, top := c.over.Underside, k.Room.CeilingOver(c.over)
 	at := append([]length.Length{c.From, c.To}, kinks(under, c.Span)...)
 	if down {
 		at = append(at, kinks(top, c.Span)...)
@@ -103,7 +94,7 @@ func (m measurer) at(x length.Length, s level.Side) Station {
 	under := m.above(m.c.over.Underside.At(x, s))
 	to := length.Larger(under, m.line.Exact())
 	if m.down {
-		to = m.above(ceiling(m.k, m.c.over).At(x, s))
+		to = m.above(m.k.Room.CeilingOver(m.c.over).At(x, s))
 	}
 	return m.station(x.Exact(), under, to, m.floor.At(x, s))
 }

@@ -40,14 +40,14 @@ func cabinetsUnder(k *kitchen.Kitchen, o *survey.Overhead, found asFound) []cut 
 
 // spanUnder is the stretch of an overhead over a cabinet.
 func spanUnder(k *kitchen.Kitchen, c *cabinet.Placed, o *survey.Overhead) (survey.Span, bool) {
-	area := cabinet.Patch{Wall: o.Wall, From: o.From, To: o.To, Near: o.Out, Far: o.Face()}
+	area := cabinet.Under(o)
 	var out survey.Span
 	for _, p := range c.Patches(k.Room) {
 		if !p.Overlaps(area) {
 			continue
 		}
 		beside := besides(k, c, p)
-		s := clip(survey.Span{From: p.From - beside, To: p.To + beside}, o)
+		s := survey.Span{From: p.From - beside, To: p.To + beside}.Clip(survey.Span{From: o.From, To: o.To})
 		if out == (survey.Span{}) {
 			out = s
 		}
@@ -64,10 +64,6 @@ func besides(k *kitchen.Kitchen, c *cabinet.Placed, p cabinet.Patch) length.Leng
 		return k.System.SideClearance
 	}
 	return max(k.System.SideClearance, c.Door.Thickness)
-}
-
-func clip(s survey.Span, o *survey.Overhead) survey.Span {
-	return survey.Span{From: max(s.From, o.From), To: min(s.To, o.To)}
 }
 
 // asFound is each cabinet in the room as found.
@@ -96,11 +92,11 @@ func openings(o *survey.Overhead, all []cut, named []survey.WallSpan) []cut {
 	var spans []survey.Span
 	for _, n := range named {
 		if n.Wall == o.Wall {
-			spans = append(spans, clip(survey.Span{From: n.From, To: n.To}, o))
+			spans = append(spans, survey.Span{From: n.From, To: n.To}.Clip(survey.Span{From: o.From, To: o.To}))
 		}
 	}
 	var out []cut
-	for _, s := range union(spans) {
+	for _, s := range survey.Union(spans) {
 		c := cut{over: o, Span: s, opened: true}
 		for _, u := range all {
 			if u.From < s.To && s.From < u.To {
@@ -109,24 +105,6 @@ func openings(o *survey.Overhead, all []cut, named []survey.WallSpan) []cut {
 			}
 		}
 		out = append(out, c)
-	}
-	return out
-}
-
-// union joins spans that overlap or touch, in order; empty ones are dropped.
-func union(spans []survey.Span) []survey.Span {
-	slices.SortFunc(spans, func(a, b survey.Span) int { return cmp.Compare(a.From, b.From) })
-	var out []survey.Span
-	end := length.Length(0)
-	for _, s := range spans {
-		switch {
-		case s.From >= s.To:
-		case len(out) > 0 && s.From <= end:
-			end = max(end, s.To)
-			out[len(out)-1].To = end
-		default:
-			out, end = append(out, s), s.To
-		}
 	}
 	return out
 }
