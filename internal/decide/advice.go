@@ -70,7 +70,7 @@ func (m *matter) wanted(options []Option) kitchen.Option {
 // ranked are rules 4 to 7.
 func (m *matter) ranked() []kitchen.Option {
 	out := []kitchen.Option{kitchen.Trim, kitchen.OpenPart}
-	if m.k.Worth.ToCeiling {
+	if m.k.Prices.Worth.ToCeiling.Amount > 0 {
 		out = append(out, kitchen.RemoveTaller)
 	}
 	return append(out, m.closeOrLeave())
@@ -79,7 +79,7 @@ func (m *matter) ranked() []kitchen.Option {
 // takesDownForHeight is the exception of rule 2.
 func (m *matter) takesDownForHeight(options []Option) bool {
 	best := of(options, kitchen.RemoveTaller)
-	return m.k.Worth.ToCeiling && all(m.group.Parts, seenEmpty) && best.Possible && len(best.Gates) == 0
+	return m.k.Prices.Worth.ToCeiling.Amount > 0 && all(m.group.Parts, seenEmpty) && best.Possible && len(best.Gates) == 0
 }
 
 // mayNotCut: one part that may not be cut rules for its whole group.

@@ -7,6 +7,7 @@ import (
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/level"
+	"railhead/internal/money"
 	"railhead/internal/rules"
 	"railhead/internal/survey"
 )
@@ -123,7 +124,7 @@ var empty = on(func(o *survey.Overhead) { o.Inside.Looked = survey.Opened })
 
 // wantsHeight says that the client values going to the ceiling.
 func wantsHeight(k *kitchen.Kitchen) {
-	k.Worth = kitchen.Worth{ToCeiling: true, Pointer: "/money/to_ceiling_worth"}
+	k.Prices.Worth.ToCeiling = kitchen.Worthy{Amount: 300 * money.Unit, Pointer: "/money/to_ceiling_worth"}
 }
 
 func built(year int) func(*kitchen.Kitchen) {

@@ -129,8 +129,8 @@ func (m *matter) preference() []Reason {
 		option := []finding.Param{finding.Word("option", c.Option.String())}
 		out = append(out, Reason{Preference, leanOf(c.Option), becauseChosen, option, []string{c.Pointer}})
 	}
-	if m.k.Worth.ToCeiling {
-		out = append(out, Reason{Preference, LeansTakeDown, becauseToCeiling, nil, []string{m.k.Worth.Pointer}})
+	if m.k.Prices.Worth.ToCeiling.Amount > 0 {
+		out = append(out, Reason{Preference, LeansTakeDown, becauseToCeiling, nil, []string{m.k.Prices.Worth.ToCeiling.Pointer}})
 	}
 	if len(out) == 0 {
 		out = append(out, Reason{Preference, LeansNone, becauseNotStated, nil, nil})

@@ -17,14 +17,7 @@ type Kitchen struct {
 	Plan    *cabinet.Plan
 	Choices map[string]Choice // by overhead group
 	Datums  []survey.Datum    // by level group
-	Worth   Worth
-}
-
-// Worth is what the client said about value; the first form of deciding only
-// asks whether going to the ceiling is wanted.
-type Worth struct {
-	ToCeiling bool   // the client puts a positive worth on going to the ceiling
-	Pointer   string // the member that says so
+	Prices  Prices
 }
 
 // Option is a way to treat an overhead.

@@ -6,6 +6,7 @@ import (
 
 	"railhead/api"
 	"railhead/internal/kitchen"
+	"railhead/internal/money"
 )
 
 // readMoney reads what things are worth. Only whether going to the ceiling is worth anything is used so far; the rest is
@@ -18,7 +19,11 @@ func (b *body) readMoney() {
 	b.amount(in.StoragePerLitre, "/money/storage_per_litre")
 	b.amount(in.Probe, "/money/probe")
 	if worth, ok := b.amount(in.ToCeilingWorth, "/money/to_ceiling_worth"); ok {
-		b.kitchen.Worth = kitchen.Worth{ToCeiling: worth.Sign() > 0, Pointer: "/money/to_ceiling_worth"}
+		amount, inRange := money.FromRat(worth)
+		if !inRange {
+			b.fault("money.amount.too_large", "/money/to_ceiling_worth")
+		}
+		b.kitchen.Prices.Worth.ToCeiling = kitchen.Worthy{Amount: amount, Pointer: "/money/to_ceiling_worth"}
 	}
 	for _, code := range slices.Sorted(maps.Keys(in.Rates)) {
 		rate := in.Rates[code]

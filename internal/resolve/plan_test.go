@@ -9,6 +9,7 @@ import (
 	"railhead/internal/finding"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
+	"railhead/internal/money"
 	"railhead/internal/survey"
 )
 
@@ -158,15 +159,15 @@ func TestChoicesAndWorth(t *testing.T) {
 	if fmt.Sprint(c.Choices["s"]) != fmt.Sprint(want) || c.Choices["d1"].Option != kitchen.Move || len(c.Choices) != 2 {
 		t.Errorf("choices %+v", c.Choices)
 	}
-	if c.Worth != (kitchen.Worth{ToCeiling: true, Pointer: "/money/to_ceiling_worth"}) {
-		t.Errorf("worth %+v", c.Worth)
+	if got := c.Prices.Worth.ToCeiling; got.Amount != 300*money.Unit || got.Pointer != "/money/to_ceiling_worth" {
+		t.Errorf("worth %+v", got)
 	}
 	for _, amount := range []string{"0", `"0.00"`, "0e5"} {
-		if w := resolved(t, changed(t, contractRoom, change{"/money/to_ceiling_worth", amount})).Kitchen.Worth; w.ToCeiling {
+		if w := resolved(t, changed(t, contractRoom, change{"/money/to_ceiling_worth", amount})).Kitchen.Prices.Worth.ToCeiling; w.Amount > 0 {
 			t.Errorf("%s is no worth", amount)
 		}
 	}
-	if w := resolved(t, plainRoom).Kitchen.Worth; w != (kitchen.Worth{}) {
+	if w := resolved(t, plainRoom).Kitchen.Prices.Worth; w != (kitchen.Worth{}) {
 		t.Errorf("nothing said, %+v", w)
 	}
 }

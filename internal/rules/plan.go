@@ -71,5 +71,6 @@ var planRules = []Rule{
 	{Code: "choice.span.off_overhead", Status: Own, Source: ownRule, Says: "This stretch does not lie within one part of the overhead."},
 	{Code: "money.amount.syntax", Status: Own, Source: ownRule, Says: "This is not a decimal number of ordinary length."},
 	{Code: "money.amount.negative", Status: Own, Source: ownRule, Says: "This amount must not be negative."},
+	{Code: "money.amount.too_large", Status: Own, Source: ownRule, Says: "No rate, worth or cost is beyond a thousand million of the currency."},
 	{Code: "money.rate.out_of_order", Status: Own, Source: ownRule, Says: "A rate's low, likely and high go up in this order."},
 }

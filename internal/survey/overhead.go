@@ -1,6 +1,7 @@
 package survey
 
 import (
+	"railhead/internal/belief"
 	"railhead/internal/length"
 	"railhead/internal/level"
 )
@@ -159,6 +160,12 @@ type Inside struct {
 	Hints    []string // as on the wire
 	Seen     []Span
 	Services []Service
+	// Priors are the odds of what is inside as the request gives them, by state of
+	// contents; nil where it gives none.
+	Priors []belief.Chance
+	// SharesWith is the id of the overhead that its contents run on into; empty for none.
+	SharesWith string
+	BathAway   *length.Length // to the nearest bath or toilet; nil where nobody said
 }
 
 // ServiceKind is what runs inside.

@@ -1,0 +1,3 @@
+// Package estimate puts prices on work: the rate book, lines with their spread,
+// and totals with what they may come to.
+package estimate
