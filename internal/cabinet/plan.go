@@ -40,6 +40,13 @@ func (p *Placed) Width() length.Length { return p.To - p.From }
 // Stands reports whether it stands on the floor.
 func (p *Placed) Stands() bool { return p.Kind != Wall }
 
+// Swap exchanges a cabinet for another height of the system.
+type Swap struct {
+	Cabinet *Placed
+	Height  length.Length
+	Top     length.Length // above the datum: where it would then end
+}
+
 // Opens is how a front opens.
 type Opens int
 

@@ -134,6 +134,7 @@ type Make struct {
 	LeastStub    length.Length // least height that may be left hanging
 	LeastRun     length.Length // least uncut length along the wall between two cuts
 	HungFrom     HungFrom
+	Spacing      length.Length // of its framing; 0 not stated
 }
 
 // Behind is what is known of what an overhead hides.
