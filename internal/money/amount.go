@@ -1,9 +1,8 @@
 package money
 
-import "math/big"
-
 // Amount is money, in ten-thousandths of the currency's unit: fine enough that
-// what rounding takes never shows in the smallest coin of any currency.
+// what rounding takes never shows in the smallest coin of any currency. It is at
+// most Most either way.
 type Amount int64
 
 // Unit is one of the currency.
@@ -12,36 +11,21 @@ const Unit Amount = 10_000
 // Most is the end of the range either way.
 const Most Amount = 1e15
 
-// Quantity is how much of something there is, in thousandths of its unit (m, m2,
-// h, l, kg, pieces).
-type Quantity int64
+// Plus is a + b.
+func (a Amount) Plus(b Amount) Amount { return max(-Most, min(Most, a+b)) }
 
-// One is one of a quantity's unit.
-const One Quantity = 1000
+// Minus is a - b.
+func (a Amount) Minus(b Amount) Amount { return max(-Most, min(Most, a-b)) }
 
-// FromRat is the amount nearest to a rational number of units, half to even;
-// false where it is out of range.
-func FromRat(r *big.Rat) (Amount, bool) {
-	n, ok := nearest(new(big.Rat).Mul(r, big.NewRat(int64(Unit), 1)), int64(Most))
-	return Amount(n), ok
-}
+// Neg is -a.
+func (a Amount) Neg() Amount { return -a }
 
-// QuantityFromRat is the quantity nearest to a rational number of its unit, half
-// to even; false where it is out of range.
-func QuantityFromRat(r *big.Rat) (Quantity, bool) {
-	n, ok := nearest(new(big.Rat).Mul(r, big.NewRat(int64(One), 1)), int64(Most))
-	return Quantity(n), ok
-}
+// Times is a for each of a quantity's units.
+func (a Amount) Times(q Quantity) Amount { return Amount(scale(int64(a), int64(q), int64(One))) }
 
-// nearest is the whole number nearest to r, half to even; false beyond ±most.
-func nearest(r *big.Rat, most int64) (int64, bool) {
-	num, den := new(big.Int).Lsh(r.Num(), 1), new(big.Int).Lsh(r.Denom(), 1)
-	q, rest := new(big.Int).DivMod(num.Add(num, r.Denom()), den, new(big.Int))
-	if rest.Sign() == 0 && q.Bit(0) == 1 {
-		q.Sub(q, big.NewInt(1)) // a tie went up to an odd number
-	}
-	if !q.IsInt64() || q.Int64() > most || q.Int64() < -most {
-		return 0, false
-	}
-	return q.Int64(), true
-}
+// Share is the part of a that has part of a whole; nothing, where the whole is
+// nothing.
+func (a Amount) Share(part, whole int64) Amount { return Amount(scale(int64(a), part, whole)) }
+
+// Decimal is a with as many decimal places as it has, such as 12.5.
+func (a Amount) Decimal() string { return decimal(int64(a), int64(Unit)) }
