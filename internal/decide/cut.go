@@ -1,12 +1,12 @@
 package decide
 
 import (
-	"sort"
-
 	"railhead/internal/fit"
 	"railhead/internal/hazard"
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
+	"railhead/internal/trim"
 )
 
 // cut is one stretch of an overhead that a trim would raise to one line.
@@ -27,64 +27,58 @@ func (c cut) tooThin() bool {
 // buildable reports whether what the cut leaves hanging can be fixed.
 func (c cut) buildable() bool { return !c.reachesCeiling() && !c.tooThin() }
 
-// cutsFor are the cuts that the cabinets in the way need. Where none is in the
-// way, they are those that would give the cabinets their headroom: a snug
-// cabinet calls for no cut, but one may be chosen.
-//
-// The second answer is whether a piece stays beside them that is long enough to
-// hang on its own.
-func (m *matter) cutsFor() (out []cut, restStays bool) {
-	serve := m.overlaps
-	if len(serve) == 0 {
-		serve = m.near
-	}
-	spans := map[*survey.Overhead][]cut{}
-	for _, s := range serve {
-		spans[s.overhead] = append(spans[s.overhead], m.spanOf(s))
-	}
-	for _, o := range m.group.Parts {
-		cuts := merged(spans[o])
-		restStays = restStays || leavesEnough(o, cuts)
-		for _, c := range cuts {
-			out = append(out, m.measured(c))
+// layOut plans the cuts that trimming every group, and opening a part of every
+// group, would take. Where cabinets are in a group's way they are those that
+// the cabinets need. Where none is, they are those that would give the cabinets
+// their headroom: a snug cabinet calls for no cut, but one may be chosen.
+func layOut(k *kitchen.Kitchen, found []fit.Result, all []*matter) {
+	trims := byGroup(trim.Plan(k, found, asked(all, kitchen.Trim)))
+	opened := byGroup(trim.Plan(k, found, asked(all, kitchen.OpenPart)))
+	for _, m := range all {
+		m.trims, m.opened = trims[m.group.ID], opened[m.group.ID]
+		for i := range m.trims {
+			m.cuts = append(m.cuts, cutOf(k, &m.trims[i]))
 		}
-	}
-	return out, restStays
-}
-
-// spanOf is the stretch of the overhead over a cabinet, widened by the side
-// clearance and clipped to the overhead.
-func (m *matter) spanOf(s overlap) cut {
-	need, _ := m.k.System.Headroom(s.cabinet.Kind)
-	return cut{
-		overhead: s.overhead, line: s.cabinet.Top + need,
-		from: max(s.limit.From-m.k.System.SideClearance, s.overhead.From),
-		to:   min(s.limit.To+m.k.System.SideClearance, s.overhead.To),
+		for _, o := range m.group.Parts {
+			m.restStay = m.restStay || leavesEnough(o, m.cuts)
+		}
 	}
 }
 
-// merged joins stretches with less between them than can be left hanging, at
-// the higher line.
-func merged(spans []cut) []cut {
-	sort.SliceStable(spans, func(i, j int) bool { return spans[i].from < spans[j].from })
-	var out []cut
-	for _, s := range spans {
-		last := len(out) - 1
-		if last >= 0 && s.from-out[last].to < s.overhead.Make.LeastRun || last >= 0 && s.from <= out[last].to {
-			out[last].to = max(out[last].to, s.to)
-			out[last].line = max(out[last].line, s.line)
-			continue
+// asked has one option for every group.
+func asked(all []*matter, option kitchen.Option) kitchen.AppliedOptions {
+	out := make(kitchen.AppliedOptions, len(all))
+	for _, m := range all {
+		a := kitchen.Applied{Option: option, By: kitchen.ByChoice}
+		if m.inTheWay() {
+			a.By = kitchen.ByAdvice
 		}
-		out = append(out, s)
+		if option == kitchen.OpenPart && m.chosenSpans() {
+			a.Spans = m.k.Choices[m.group.ID].Spans
+		}
+		out[m.group.ID] = a
 	}
 	return out
 }
 
-func (m *matter) measured(c cut) cut {
-	lowest := c.overhead.Underside.Lowest(c.from, c.to).Value
-	c.strip = c.line.Exact().Sub(m.height(c.overhead, lowest))
-	c.stub = fit.Stub(m.k, c.overhead, c.line, c.from, c.to)
-	return c
+// byGroup sorts cuts by overhead group; those that take nothing are none.
+func byGroup(in []trim.Trim) map[string][]trim.Trim {
+	out := map[string][]trim.Trim{}
+	for _, t := range in {
+		if t.Work != trim.None {
+			out[t.Overhead.Group] = append(out[t.Overhead.Group], t)
+		}
+	}
+	return out
+}
+
+func cutOf(k *kitchen.Kitchen, t *trim.Trim) cut {
+	lowest := t.Overhead.Underside.Lowest(t.From, t.To).Value
+	return cut{
+		overhead: t.Overhead, from: t.From, to: t.To, line: t.CutLine,
+		strip: t.CutLine.Exact().Sub(k.Above(t.Overhead.Wall, lowest)),
+		stub:  fit.Stub(k, t.Overhead, t.CutLine, t.From, t.To),
+	}
 }
 
 // paint is the painted surface that the cut takes: the underside over its
@@ -136,6 +130,9 @@ func (m *matter) ownPaint() hazard.Area {
 func leavesEnough(o *survey.Overhead, cuts []cut) bool {
 	from := o.From
 	for _, c := range cuts {
+		if c.overhead != o {
+			continue
+		}
 		if c.from > from && c.from-from >= o.Make.LeastRun {
 			return true
 		}

@@ -5,7 +5,6 @@ import (
 	"railhead/internal/finding"
 	"railhead/internal/fit"
 	"railhead/internal/kitchen"
-	"railhead/internal/length"
 )
 
 // Decisions is what to do with each overhead, and why.
@@ -38,7 +37,7 @@ type Option struct {
 	Option   kitchen.Option
 	Possible bool // no gate forbids it
 	Gates    []Gate
-	Swaps    []Swap
+	Swaps    []cabinet.Swap
 }
 
 // Gate is what must be settled before an option may be taken.
@@ -49,13 +48,6 @@ type Gate struct {
 	// Forbids: no answer opens it. Licensed: work by the licensed trade does; a
 	// gate that forbids without it stays shut whatever anyone does.
 	Forbids, Licensed bool
-}
-
-// Swap exchanges a cabinet of the plan for another height.
-type Swap struct {
-	Cabinet *cabinet.Placed
-	Height  length.Length
-	Top     length.Length // above the datum
 }
 
 // Factor is what a reason is about.

@@ -7,6 +7,7 @@ import (
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
+	"railhead/internal/trim"
 )
 
 // matter is one overhead group with everything that its options, gates, reasons
@@ -14,10 +15,11 @@ import (
 type matter struct {
 	k        *kitchen.Kitchen
 	group    kitchen.OverheadGroup
-	overlaps []overlap // cabinets that reach into it as found
-	near     []overlap // cabinets whose headroom it takes without an overlap
-	cuts     []cut     // what a trim would cut: for the overlaps, else for the headroom
-	restStay bool      // a piece beside the cuts is long enough to hang on its own
+	overlaps []overlap   // cabinets that reach into it as found
+	trims    []trim.Trim // what trimming would cut: for the overlaps, else for the headroom
+	opened   []trim.Trim // what opening a part would take down
+	cuts     []cut       // of the trims
+	restStay bool        // a piece beside the cuts is long enough to hang on its own
 	paint    hazard.Area
 	under    []standing // wall and tall cabinets whose floor area meets it
 	taller   taller
@@ -40,21 +42,21 @@ type standing struct {
 // matters are the room's overhead groups with what bears on each.
 func matters(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.Lower) []*matter {
 	var out []*matter
-	byGroup := map[string]*matter{}
+	named := map[string]*matter{}
 	for _, g := range k.Groups() {
 		m := &matter{k: k, group: g, lower: lower}
-		out, byGroup[g.ID] = append(out, m), m
+		out, named[g.ID] = append(out, m), m
 	}
 	for i := range found {
 		for _, l := range found[i].Limits {
 			if l.Overhead != nil && l.Axis == fit.Up && !blockedElsewhere(&found[i], l.Overhead) {
-				byGroup[l.Overhead.Group].meet(overlap{found[i].Cabinet, l.Overhead, l})
+				named[l.Overhead.Group].meet(overlap{found[i].Cabinet, l.Overhead, l})
 			}
 		}
 	}
 	stand(k, out, found)
+	layOut(k, found, out)
 	for _, m := range out {
-		m.cuts, m.restStay = m.cutsFor()
 		m.taller = m.tallerRow(rows)
 	}
 	sharePaint(out)
@@ -69,14 +71,10 @@ func blockedElsewhere(r *fit.Result, o *survey.Overhead) bool {
 	})
 }
 
-// meet notes an overhead that is above a cabinet, where it is in the way.
+// meet notes an overhead that reaches into a cabinet.
 func (m *matter) meet(o overlap) {
-	need, _ := m.k.System.Headroom(o.cabinet.Kind)
-	switch {
-	case o.limit.Margin.Sign() < 0:
+	if o.limit.Margin.Sign() < 0 {
 		m.overlaps = append(m.overlaps, o)
-	case o.limit.Margin.CmpLength(need) < 0:
-		m.near = append(m.near, o)
 	}
 }
 

@@ -54,7 +54,7 @@ func (m *matter) keepGates() []Gate {
 
 // swaps are the cabinets that an option exchanges: taller ones for what comes
 // down, shorter ones under what stays.
-func (m *matter) swaps(o kitchen.Option) []Swap {
+func (m *matter) swaps(o kitchen.Option) []cabinet.Swap {
 	switch o {
 	case kitchen.RemoveTaller:
 		if m.taller.fits {
@@ -69,19 +69,19 @@ func (m *matter) swaps(o kitchen.Option) []Swap {
 // shorter exchanges each cabinet in the way for the tallest of the system that
 // stands clear under what is above it as found; none for a cabinet that no
 // height of the system helps. Base cabinets carry the counter and stay.
-func (m *matter) shorter() []Swap {
+func (m *matter) shorter() []cabinet.Swap {
 	overlaps := map[*cabinet.Placed]bool{}
 	for _, o := range m.overlaps {
 		overlaps[o.cabinet] = true
 	}
-	var out []Swap
+	var out []cabinet.Swap
 	for _, r := range m.under {
 		if !overlaps[r.Cabinet] {
 			continue
 		}
 		room := r.Margin.Plus(r.Cabinet.Top)
 		if h, ok := tallestWithin(m.k.System.Sizes(r.Cabinet.Kind).Heights, r.Cabinet, room); ok {
-			out = append(out, Swap{r.Cabinet, h, r.Cabinet.Underside + h})
+			out = append(out, cabinet.Swap{Cabinet: r.Cabinet, Height: h, Top: r.Cabinet.Underside + h})
 		}
 	}
 	return out

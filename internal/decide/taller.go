@@ -16,7 +16,7 @@ type taller struct {
 	have    length.Exact  // what there is with the group gone
 	by      string        // pointer of what leaves the least
 	assumed bool          // nobody has seen what is behind
-	swaps   []Swap
+	swaps   []cabinet.Swap
 }
 
 // tallerRow compares the rows above the present one with the room that the
@@ -90,7 +90,7 @@ func (m *matter) with(present []standing, row *fit.Row) (taller, bool) {
 		}
 		t.fits = t.fits && have.CmpLength(top) >= 0
 		t.assumed = t.assumed || assumed
-		t.swaps = append(t.swaps, Swap{r.Cabinet, *h, top})
+		t.swaps = append(t.swaps, cabinet.Swap{Cabinet: r.Cabinet, Height: *h, Top: top})
 	}
 	return t, true
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"railhead/api"
+	"railhead/internal/cabinet"
 	"railhead/internal/decide"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
@@ -63,7 +64,7 @@ func (s Scale) option(o decide.Option) api.Option {
 			rule, _ := rules.Of(g.Code)
 			return api.Gate{Code: g.Code, Pointer: g.Pointer, Says: s.says(g.Code, g.Params), Who: rule.Who}
 		}),
-		Swaps: each(o.Swaps, func(w decide.Swap) api.Swap {
+		Swaps: each(o.Swaps, func(w cabinet.Swap) api.Swap {
 			return api.Swap{Cabinet: w.Cabinet.ID, Height: s.plan(w.Height), Top: s.plan(w.Top)}
 		}),
 	}
