@@ -14,7 +14,8 @@ const longest = 32
 const places = 4
 
 // Parse reads an amount of a currency that is written as a decimal number, such
-// as 12.50. What is finer than an Amount is rounded, half to even.
+// as 12.50. What is finer than an Amount is rounded, half to even. The currency is
+// one that CurrencyOf gave.
 func Parse(text string, c Currency) (Amount, error) {
 	if !plain(text) {
 		return 0, errSyntax()
