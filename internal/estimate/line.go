@@ -1,6 +1,8 @@
 package estimate
 
 import (
+	"strings"
+
 	"railhead/internal/belief"
 	"railhead/internal/contents"
 	"railhead/internal/money"
@@ -17,16 +19,19 @@ type Line struct {
 	Unit       string
 	Quantity   money.Quantity // likely
 	RateCode   string
-	Rate       money.Amount // likely
-	Spread     money.Spread
-	Mean       money.Amount // expected: for work (low + 4·likely + high)/6
+	HoursCode  string       // of labour: the hours for one unit of the work
+	Rate       money.Amount // likely; below zero where it is saved
+	Spread     money.Spread // what the line comes to; of what may not come up, nothing at the least
+	Cost       money.Spread // what it comes to if it comes up: its likely value is Quantity times Rate
+	Mean       money.Amount // expected: the mean of Cost, times the chance that it comes up
 	Deviation  money.Amount
 	TaxPercent money.Quantity // percent, in thousandths
 	Assumed    bool           // some rate of it was not given in the request
 	Inputs     []takeoff.Input
 	// If is the chance that the line comes up at all; Certain for work that does.
 	If    belief.Chance
-	State contents.State // of an allowance: the contents it is for
+	State contents.State // of an allowance: the contents it is for; Empty for what is behind
+	Of    string         // of an allowance: the unknown that it depends on
 }
 
 // Kind is what sort of line it is.
@@ -41,28 +46,18 @@ const (
 	Saving         // what is not bought
 )
 
-// Trade is who does the work.
-type Trade int
-
-// Trades.
-const (
-	NoTrade Trade = iota // what is bought
-	Helper               // strips out, carries, protects
-	Carpenter
-	Drywaller
-	Painter
-	Electrician
-	Plumber
-	DuctFitter
-	Fitter // of the cabinets
-	WasteHaul
-	Site // setting up and protecting
-	Trades
-)
-
-// String is the trade's name on the wire.
-func (t Trade) String() string {
-	return [...]string{
-		"none", "helper", "carpenter", "drywaller", "painter", "electrician", "plumber", "duct_fitter", "cabinet_fitter", "waste", "site",
-	}[t]
+// String is the kind's name on the wire.
+func (k Kind) String() string {
+	return [...]string{"labour", "material", "allowance", "shared", "saving"}[k]
 }
+
+// Tax is the tax on what the line likely comes to.
+func (l *Line) Tax() money.Amount {
+	return l.Spread.Likely.Share(int64(l.TaxPercent), 100*int64(money.One))
+}
+
+// hourly reports whether the line is for a trade's hours.
+func (l *Line) hourly() bool { return l.HoursCode != "" }
+
+// work is the kind of work that the line is for.
+func (l *Line) work() takeoff.Work { return takeoff.Work(strings.TrimPrefix(l.Code, prefixWork)) }

@@ -1,0 +1,46 @@
+package estimate
+
+import "railhead/internal/money"
+
+// Cost is what lines come to together.
+type Cost struct {
+	money.Spread // the lines' own, added up
+	Mean         money.Amount
+	Deviation    money.Amount
+	Tax          money.Amount
+}
+
+// CostOf adds up lines. Those of one trade's hours, or of one rate, are dear or
+// cheap together; allowances that exclude each other do not come up together.
+func CostOf(lines []Line) Cost {
+	sure, unknowns := gather(lines)
+	all := sure.moments()
+	for i := range unknowns {
+		all = all.plus(mix(unknowns[i].outcomes()))
+	}
+	cost := columns(lines)
+	cost.Deviation = whole(all.deviation())
+	return cost
+}
+
+// columns adds up the columns of lines.
+func columns(lines []Line) Cost {
+	var c Cost
+	for i := range lines {
+		l := &lines[i]
+		c.Spread = c.Spread.Plus(l.Spread)
+		c.Mean, c.Tax = c.Mean.Plus(l.Mean), c.Tax.Plus(l.Tax())
+	}
+	return c
+}
+
+// Hours are the likely hours of each trade that come up anyhow.
+func Hours(lines []Line) [Trades]money.Quantity {
+	var hours [Trades]money.Quantity
+	for i := range lines {
+		if l := &lines[i]; l.hourly() && l.Kind == Labour {
+			hours[l.Trade] = hours[l.Trade].Plus(l.Quantity)
+		}
+	}
+	return hours
+}

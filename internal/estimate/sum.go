@@ -1,0 +1,91 @@
+package estimate
+
+import (
+	"railhead/internal/belief"
+	"railhead/internal/money"
+	"railhead/internal/takeoff"
+)
+
+// Sum is what work is expected to come to if it comes up, and who is needed for
+// it: what choosing reckons with, without the lines.
+type Sum struct {
+	Bought money.Amount // what is bought, saved, or paid by the piece
+	Labour [Trades]money.Amount
+	Needs  [Trades]bool
+}
+
+// Sum adds up the means of the lines that Price makes of items.
+func (b *Book) Sum(items []takeoff.Item) Sum { return b.sum(items, none) }
+
+// SumOf adds up only the lines in whose price a rate has a part. Where the rate
+// changes, what items come to changes by the difference of this.
+func (b *Book) SumOf(code string, items []takeoff.Item) Sum {
+	i := index(code)
+	if i == none {
+		return Sum{}
+	}
+	return b.sum(items, i)
+}
+
+// sum adds up all lines, or those of one rate.
+func (b *Book) sum(items []takeoff.Item, only int) Sum {
+	var s Sum
+	for i := range items {
+		item := &items[i]
+		j := jobs[item.Work]
+		if j == nil || item.Quantity <= 0 {
+			continue
+		}
+		if j.hours != none && (only == none || only == j.hours || only == j.wage) {
+			s.addLabour(j, labour(item.Quantity, &b.rates[j.hours], &b.rates[j.wage]))
+		}
+		if j.material != none && (only == none || only == j.material) {
+			s.addBought(j, material(item.Quantity, &b.rates[j.material], j))
+		}
+	}
+	return s
+}
+
+func (s *Sum) addLabour(j *job, cost money.Spread) {
+	s.Labour[j.trade] = s.Labour[j.trade].Plus(cost.Mean())
+	s.need(j.trade, j)
+}
+
+func (s *Sum) addBought(j *job, cost money.Spread) {
+	s.Bought = s.Bought.Plus(cost.Mean())
+	s.need(j.paid, j)
+}
+
+// need notes who has to come; for what makes dust, the site is set up too.
+func (s *Sum) need(t Trade, j *job) {
+	s.Needs[t] = t != NoTrade
+	s.Needs[Site] = s.Needs[Site] || j.dusty
+}
+
+// Plus is what both come to.
+func (s Sum) Plus(t Sum) Sum {
+	s.Bought = s.Bought.Plus(t.Bought)
+	for i := range s.Labour {
+		s.Labour[i] = s.Labour[i].Plus(t.Labour[i])
+		s.Needs[i] = s.Needs[i] || t.Needs[i]
+	}
+	return s
+}
+
+// Minus is what is left where lines are taken out; who is needed stays.
+func (s Sum) Minus(t Sum) Sum {
+	s.Bought = s.Bought.Minus(t.Bought)
+	for i := range s.Labour {
+		s.Labour[i] = s.Labour[i].Minus(t.Labour[i])
+	}
+	return s
+}
+
+// At is what the work is expected to come to where it comes up with a chance.
+func (s Sum) At(c belief.Chance) Sum {
+	s.Bought = c.Of(s.Bought)
+	for i := range s.Labour {
+		s.Labour[i] = c.Of(s.Labour[i])
+	}
+	return s
+}
