@@ -16,7 +16,7 @@ var charges = []Builtin{
 	{"minimum.helper", "visit", 30 * one, 40 * one, 60 * one},
 	{"minimum.carpenter", "visit", 60 * one, 90 * one, 150 * one},
 	{"minimum.drywaller", "visit", 60 * one, 90 * one, 150 * one},
-	{"minimum.painter", "visit", 80 * one, 120 * one, 190 * one},
+	{"minimum.painter", "visit", 60 * one, 95 * one, 160 * one},
 	{"minimum.electrician", "visit", 55 * one, 75 * one, 130 * one},
 	{"minimum.plumber", "visit", 60 * one, 85 * one, 140 * one},
 	{"minimum.duct_fitter", "visit", 60 * one, 90 * one, 150 * one},

@@ -47,19 +47,19 @@ type unknown struct {
 	states []state
 }
 
-// unknownKey tells unknowns apart. A shared charge has one of its own: it is not
-// tied to what calls for it, which is little beside what the work itself costs.
+// unknownKey tells unknowns apart. Whether a trade is called is one of its own: it
+// is not tied to what calls for it, since a call is little beside the work itself.
 type unknownKey struct {
 	of       string
 	contents bool // or what is behind
-	shared   string
+	shared   Trade
 }
 
 // unknown is what a line depends on.
 func (l *Line) unknown() unknownKey {
 	switch {
 	case l.Kind == Shared:
-		return unknownKey{shared: l.RateCode}
+		return unknownKey{shared: l.Trade}
 	case l.Of == "":
 		return unknownKey{of: l.Group, contents: l.State != contents.Empty}
 	default:

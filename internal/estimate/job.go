@@ -18,7 +18,7 @@ type job struct {
 var jobs = map[takeoff.Work]*job{
 	takeoff.BoardOff:      with(takeoff.BoardOff, job{trade: Helper, dusty: true}),
 	takeoff.FrameOff:      with(takeoff.FrameOff, job{trade: Helper, dusty: true}),
-	takeoff.Cut:           with(takeoff.Cut, job{trade: Carpenter, dusty: true}),
+	takeoff.Cut:           with(takeoff.Cut, job{trade: Drywaller, dusty: true}),
 	takeoff.FrameRefit:    with(takeoff.FrameRefit, job{trade: Carpenter, dusty: true}),
 	takeoff.Hangers:       with(takeoff.Hangers, job{trade: Carpenter, dusty: true}),
 	takeoff.BoardOn:       with(takeoff.BoardOn, job{trade: Drywaller, dusty: true}),

@@ -18,7 +18,7 @@ var rateRules = []Rule{
 
 	rate("hours.board_off", "Hours of a helper to take 1 m² of lining off"),
 	rate("hours.frame_off", "Hours of a helper to take 1 m of framing out"),
-	rate("hours.cut", "Hours of a carpenter to cut 1 m along a line"),
+	rate("hours.cut", "Hours of a drywaller to cut 1 m of lining along a line"),
 	rate("hours.frame_refit", "Hours of a carpenter to cut 1 m of bottom member free and refit it higher"),
 	rate("hours.hangers", "Hours of a carpenter to shorten 1 hanger"),
 	rate("hours.board_on", "Hours of a drywaller to put 1 m² of new board on, edges and joints filled"),
