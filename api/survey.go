@@ -120,7 +120,7 @@ type Overhead struct {
 type Make struct {
 	Lining       Length `json:"lining,omitzero" doc:"Thickness of its board; default 12.5 mm or 1/2 in, an assumption."`
 	BottomMember Length `json:"bottom_member,omitzero" doc:"Height of the lowest framing member; default 38 mm or 1 1/2 in, an assumption."`
-	Spacing      Length `json:"spacing,omitzero" doc:"Spacing of its framing."`
+	Spacing      Length `json:"spacing,omitzero" doc:"Spacing of its framing; default 400 mm or 16 in, an assumption."`
 	HungFrom     string `json:"hung_from,omitempty" enum:"joists,trusses,slab,wall,unknown" doc:"What carries it; default unknown."`
 	NewBottom    Length `json:"new_bottom,omitzero" doc:"Thickness of the new board under a cut; default none, since cabinets hide it."`
 	LeastStub    Length `json:"least_stub,omitzero" doc:"Least height of what may be left hanging after a cut; default lining plus bottom member."`
@@ -142,11 +142,13 @@ type Behind struct {
 
 // Inside is what is known of an overhead's contents.
 type Inside struct {
-	Looked   string            `json:"looked,omitempty" enum:"no,probe_hole,opened" doc:"How far somebody looked; default no."`
-	Hints    []string          `json:"hints,omitempty" maxItems:"20" enum:"bath_above,kitchen_above,fixture_below,cable_enters,stack_in_line,light_in_it,register_in_it,sprinkler_head,upper_floor,attic_above,warm_to_touch,sounds_hollow" doc:"Signs of what may be inside."`
-	Seen     []SeenSpan        `json:"seen,omitempty" maxItems:"50" doc:"The stretches that were looked into."`
-	Services []Service         `json:"services,omitempty" maxItems:"100" doc:"What was seen in it."`
-	Priors   map[string]Amount `json:"priors,omitempty" keys:"^(empty|few_wires|many_wires|pipe_or_duct|immovable)$" doc:"Probabilities of empty, few_wires, many_wires, pipe_or_duct, immovable; they add up to 1."`
+	Looked     string            `json:"looked,omitempty" enum:"no,probe_hole,opened" doc:"How far somebody looked; default no."`
+	Hints      []string          `json:"hints,omitempty" maxItems:"20" enum:"bath_above,kitchen_above,fixture_below,cable_enters,stack_in_line,light_in_it,register_in_it,sprinkler_head,upper_floor,attic_above,warm_to_touch,sounds_hollow" doc:"Signs of what may be inside."`
+	Seen       []SeenSpan        `json:"seen,omitempty" maxItems:"50" doc:"The stretches that were looked into."`
+	Services   []Service         `json:"services,omitempty" maxItems:"100" doc:"What was seen in it."`
+	Priors     map[string]Amount `json:"priors,omitempty" keys:"^(empty|few_wires|many_wires|pipe_or_duct|immovable)$" doc:"Probabilities of empty, few_wires, many_wires, pipe_or_duct, immovable; they add up to 1, and what is left out is 0."`
+	SharesWith string            `json:"shares_with,omitempty" pattern:"^[A-Za-z0-9._-]{1,40}$" doc:"The overhead that its contents run on into, so that a hole in one shows the other's."`
+	BathAway   Length            `json:"bath_away,omitzero" doc:"Distance to the nearest bath or toilet."`
 }
 
 // SeenSpan is a stretch of an overhead that was looked into.

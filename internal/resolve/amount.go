@@ -3,16 +3,22 @@ package resolve
 import (
 	"math/big"
 	"regexp"
+	"strconv"
+	"strings"
 
 	"railhead/api"
 )
 
-// mostDigits bounds an amount's text: beyond it nothing is money, a mass, an angle or a share.
-const mostDigits = 40
+// Bounds of a decimal number: beyond them nothing is money, hours, a mass, an angle or a share. They also keep the exact
+// arithmetic small, whatever exponent is sent.
+const (
+	mostAmount = 1_000_000_000
+	mostPlaces = 40
+)
 
 var (
 	decimalText = regexp.MustCompile(`^-?(0|[1-9][0-9]*)(\.[0-9]+)?$`)
-	numberText  = regexp.MustCompile(`^-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]{1,2})?$`)
+	numberText  = regexp.MustCompile(`^-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?$`)
 )
 
 // amount reads an exact decimal that is not negative; false where it is refused or absent.
@@ -20,25 +26,63 @@ func (b *body) amount(in api.Amount, pointer string) (*big.Rat, bool) {
 	if !in.Given() {
 		return nil, false
 	}
-	value, ok := exact(in)
-	switch {
-	case !ok:
-		b.fault(area(pointer)+".amount.syntax", pointer)
-	case value.Sign() < 0:
-		b.fault(area(pointer)+".amount.negative", pointer)
-	default:
+	value, problem := exact(in)
+	if problem == "" {
 		return value, true
 	}
+	b.fault(area(pointer)+problem, pointer)
 	return nil, false
 }
 
-func exact(in api.Amount) (*big.Rat, bool) {
+// exact is an amount's value, or the end of the code that refuses it. A number is refused for the same reason however it
+// is written: as a text, as a number, with an exponent or without.
+func exact(in api.Amount) (value *big.Rat, problem string) {
 	pattern := numberText
 	if in.Quoted {
 		pattern = decimalText
 	}
-	if len(in.Text) > mostDigits || !pattern.MatchString(in.Text) {
-		return nil, false
+	if !pattern.MatchString(in.Text) {
+		return nil, ".amount.syntax"
 	}
-	return new(big.Rat).SetString(in.Text)
+	digits, exponent := significant(strings.TrimPrefix(in.Text, "-"))
+	switch {
+	case digits == "":
+		return new(big.Rat), ""
+	case strings.HasPrefix(in.Text, "-"):
+		return nil, ".amount.negative"
+	case len(digits)+exponent > len(strconv.Itoa(mostAmount)):
+		return nil, ".amount.too_large"
+	case exponent < -mostPlaces:
+		return nil, ".amount.syntax"
+	}
+	value, _ = new(big.Rat).SetString(digits + "e" + strconv.Itoa(exponent))
+	if value.Cmp(big.NewRat(mostAmount, 1)) > 0 {
+		return nil, ".amount.too_large"
+	}
+	return value, ""
+}
+
+// significant is a decimal number without sign as its digits, without needless zeros, and a power of ten.
+func significant(text string) (digits string, exponent int) {
+	mantissa, power, _ := strings.Cut(strings.ToLower(text), "e")
+	whole, places, _ := strings.Cut(mantissa, ".")
+	all := whole + places
+	digits = strings.TrimRight(all, "0")
+	exponent = saturated(power) + len(all) - len(digits) - len(places)
+	return strings.TrimLeft(digits, "0"), exponent
+}
+
+// saturated is an exponent, or one far beyond any use with its sign.
+func saturated(power string) int {
+	const far = 1_000_000_000
+	n, err := strconv.Atoi(power)
+	switch {
+	case power == "":
+		return 0
+	case err == nil:
+		return max(-far, min(far, n))
+	case strings.HasPrefix(power, "-"):
+		return -far
+	}
+	return far
 }

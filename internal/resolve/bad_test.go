@@ -120,10 +120,11 @@ func TestEverythingWrongIsSaidAtOnce(t *testing.T) {
 		"choice.move.not_a_duct_box /choices/g",
 		"choice.spans.not_open_part /choices/s/spans",
 		"choice.span.wrong_wall /choices/s/spans/0/wall",
-		"money.amount.syntax /money/probe",
-		"money.amount.negative /money/to_ceiling_worth",
+		"money.rate.unknown /money/rates/board",
 		"money.rate.out_of_order /money/rates/board/low",
 		"money.rate.out_of_order /money/rates/board/high",
+		"money.amount.syntax /money/probe",
+		"money.amount.negative /money/to_ceiling_worth",
 	})
 }
 

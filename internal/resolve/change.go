@@ -23,7 +23,7 @@ func (b *body) readChanges() {
 		b.assume("assume.plan.ceiling_change", 0, "/plan/ceiling_change")
 		b.ask("ask.plan.ceiling_change", "/plan/ceiling_change")
 	}
-	b.plan.FloorChange = b.moved.floor
+	b.plan.FloorChange, b.plan.CeilingChange = b.moved.floor, b.moved.ceiling
 	under := in.FloorUnderCabinets == nil || *in.FloorUnderCabinets
 	for i := range b.walls {
 		b.change(&b.walls[i], under)

@@ -18,6 +18,7 @@ var assembled = map[string][]string{
 	".span.empty":          {"survey", "plan", "choices"},
 	".amount.syntax":       {"survey", "plan", "system", "money"},
 	".amount.negative":     {"survey", "plan", "system", "money"},
+	".amount.too_large":    {"survey", "plan", "system", "money"},
 	"assume.overhead.":     {"lining", "bottom_member", "new_bottom", "least_stub", "least_run"},
 	"assume.old.":          {"wall_depth", "tall_depth", "base_depth"},
 }

@@ -47,7 +47,7 @@ func (b *body) readMake(o *overhead) {
 	m.NewBottom = assume(in.NewBottom, "new_bottom", 0)
 	m.LeastStub = assume(in.LeastStub, "least_stub", m.Lining+m.BottomMember)
 	m.LeastRun = assume(in.LeastRun, "least_run", b.metricOr(150*length.Millimetre, 6*length.Inch))
-	b.lengthOr(in.Spacing, pointer+"/spacing", positive, 0)
+	m.Spacing = b.lengthOr(in.Spacing, pointer+"/spacing", positive, 0)
 	if in.HungFrom != "" {
 		m.HungFrom = oneOf[survey.HungFrom](b, in.HungFrom, pointer+"/hung_from", "unknown", "joists", "trusses", "slab", "wall")
 	}

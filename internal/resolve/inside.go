@@ -28,7 +28,29 @@ func (b *body) readInside(o *overhead, w *wall) {
 	for i := range in.Services {
 		b.readService(o, w, &in.Services[i], item(pointer, "services", i))
 	}
-	b.checkPriors(in.Priors, pointer+"/priors")
+	o.Inside.Priors = b.priors(in.Priors, pointer+"/priors")
+	b.readNear(o, in, pointer)
+}
+
+// readNear reads what its contents have to do with: the overhead that they run on into, and the nearest bath.
+func (b *body) readNear(o *overhead, in *api.Inside, pointer string) {
+	if in.SharesWith != "" {
+		o.Inside.SharesWith = b.sharesWith(o, in.SharesWith, pointer+"/shares_with")
+	}
+	if away, ok := b.optional(in.BathAway, pointer+"/bath_away", notNegative); ok {
+		o.Inside.BathAway = &away
+	}
+}
+
+func (b *body) sharesWith(o *overhead, id, pointer string) string {
+	switch _, ok := refer(b, b.ids.overheads, "overhead", id, pointer); {
+	case !ok:
+		return ""
+	case id == o.ID:
+		b.fault("survey.inside.shares_with_itself", pointer)
+		return ""
+	}
+	return id
 }
 
 func (b *body) readSeen(o *overhead, in *api.SeenSpan, pointer string) {

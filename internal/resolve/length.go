@@ -33,14 +33,18 @@ func (b *body) length(in api.Length, pointer string, s sign) (length.Length, boo
 
 // lengthOr reads a length that may be left out.
 func (b *body) lengthOr(in api.Length, pointer string, s sign, otherwise length.Length) length.Length {
+	if l, ok := b.optional(in, pointer, s); ok {
+		return l
+	}
+	return otherwise
+}
+
+// optional reads a length that may be left out; false where it is, or is refused.
+func (b *body) optional(in api.Length, pointer string, s sign) (length.Length, bool) {
 	if !in.Given() {
-		return otherwise
+		return 0, false
 	}
-	l, ok := b.length(in, pointer, s)
-	if !ok {
-		return otherwise
-	}
-	return l
+	return b.length(in, pointer, s)
 }
 
 func (b *body) parse(in api.Length) (length.Length, error) {

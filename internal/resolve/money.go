@@ -1,53 +1,74 @@
 package resolve
 
 import (
-	"maps"
-	"slices"
+	"math/big"
 
 	"railhead/api"
+	"railhead/internal/finding"
 	"railhead/internal/kitchen"
 	"railhead/internal/money"
 )
 
-// readMoney reads what things are worth. Only whether going to the ceiling is worth anything is used so far; the rest is
-// checked, and listed as not assessed.
+// litreInCents is what a litre of storage is worth where nobody says, in hundredths of a euro: a cabinet of 150 l is then
+// worth 60 euros (from memory).
+const litreInCents = 40
+
+// readMoney reads the currency, the rates, and what things are worth.
 func (b *body) readMoney() {
 	in := b.req.Money
 	if in == nil {
-		return
+		in = &api.Money{}
 	}
-	b.amount(in.StoragePerLitre, "/money/storage_per_litre")
-	b.amount(in.Probe, "/money/probe")
-	if worth, ok := b.amount(in.ToCeilingWorth, "/money/to_ceiling_worth"); ok {
-		amount, inRange := money.FromRat(worth)
-		if !inRange {
-			b.fault("money.amount.too_large", "/money/to_ceiling_worth")
-		}
-		b.kitchen.Prices.Worth.ToCeiling = kitchen.Worthy{Amount: amount, Pointer: "/money/to_ceiling_worth"}
+	prices := &b.kitchen.Prices
+	b.readCurrency(in)
+	b.readRates(in)
+	prices.Worth = kitchen.Worth{
+		Litre:     b.litre(in),
+		ToCeiling: b.worth(in.ToCeilingWorth, "/money/to_ceiling_worth"),
+		EvenLine:  b.worth(in.EvenLineWorth, "/money/even_line_worth"),
 	}
-	for _, code := range slices.Sorted(maps.Keys(in.Rates)) {
-		rate := in.Rates[code]
-		b.checkRate(&rate, member("/money/rates", code))
+	if in.ShorterCabinet.Given() {
+		shorter := b.worth(in.ShorterCabinet, "/money/shorter_cabinet")
+		prices.Worth.Shorter = &shorter
 	}
 }
 
-// checkRate checks one rate and the order of its spread.
-func (b *body) checkRate(in *api.Rate, pointer string) {
-	if in.Bare {
-		b.amount(in.Likely, pointer)
-		return
+// worth reads what something is worth: nothing, where nobody says.
+func (b *body) worth(in api.Amount, pointer string) kitchen.Worthy {
+	amount, _ := b.money(in, pointer)
+	return kitchen.Worthy{Amount: amount, Pointer: pointer}
+}
+
+func (b *body) litre(in *api.Money) kitchen.Worthy {
+	const pointer = "/money/storage_per_litre"
+	if in.StoragePerLitre.Given() {
+		return b.worth(in.StoragePerLitre, pointer)
 	}
-	if !in.Likely.Given() {
-		b.fault("request.member.missing", pointer+"/likely")
+	usual := b.kitchen.Prices.PerEuro.Share(litreInCents, 100)
+	b.suppose("assume.money.litre", usual.Decimal(), pointer)
+	return kitchen.Worthy{Amount: usual, Pointer: pointer}
+}
+
+// money reads an amount of money; false where it is refused or absent.
+func (b *body) money(in api.Amount, pointer string) (money.Amount, bool) {
+	value, ok := b.amount(in, pointer)
+	if !ok {
+		return 0, false
 	}
-	low, lowOK := b.amount(in.Low, pointer+"/low")
-	likely, likelyOK := b.amount(in.Likely, pointer+"/likely")
-	high, highOK := b.amount(in.High, pointer+"/high")
-	b.amount(in.TaxPercent, pointer+"/tax_percent")
-	if lowOK && likelyOK && low.Cmp(likely) > 0 {
-		b.fault("money.rate.out_of_order", pointer+"/low")
-	}
-	if highOK && likelyOK && high.Cmp(likely) < 0 {
-		b.fault("money.rate.out_of_order", pointer+"/high")
+	return rounded(value), true
+}
+
+// rounded is a number within the bounds of an amount, rounded to the last place that is kept.
+func rounded(value *big.Rat) money.Amount {
+	amount, _ := money.FromRat(value)
+	return amount
+}
+
+// suppose names a value of money that nobody gave, once. Only what is done about overheads is weighed in money.
+func (b *body) suppose(code, value, override string) {
+	if len(b.ids.groups) > 0 && b.first(code) {
+		b.out.Assumptions = append(b.out.Assumptions, finding.Assumption{
+			Code: code, Value: finding.Word("value", value), Override: override,
+		})
 	}
 }

@@ -100,6 +100,8 @@ func TestAClosedGapHangsItsThicknessUnderTheCeiling(t *testing.T) {
 		"assume.plan.ceiling_change 0 /plan/ceiling_change",
 		"assume.plan.counter 900 /plan/counter",
 		"assume.plan.least_counter 860 /plan/least_counter",
+		"assume.money.currency EUR /money/currency",
+		"assume.money.litre 0.4 /money/storage_per_litre",
 	})
 	sameLines(t, "questions", questions(c), []string{
 		"ask.plan.floor_change /plan/floor_change",

@@ -101,7 +101,11 @@ func questions(c *Case) (out []string) {
 
 func assumptions(c *Case) (out []string) {
 	for _, a := range c.Assumptions {
-		out = append(out, a.Code+" "+millimetres(a.Value)+" "+a.Override)
+		value := a.Value.Text
+		if a.Value.Length != nil {
+			value = millimetres(a.Value)
+		}
+		out = append(out, a.Code+" "+value+" "+a.Override)
 	}
 	return out
 }

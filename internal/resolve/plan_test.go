@@ -167,9 +167,6 @@ func TestChoicesAndWorth(t *testing.T) {
 			t.Errorf("%s is no worth", amount)
 		}
 	}
-	if w := resolved(t, plainRoom).Kitchen.Prices.Worth; w != (kitchen.Worth{}) {
-		t.Errorf("nothing said, %+v", w)
-	}
 }
 
 func TestAssumptionsAndQuestionsHaveWords(t *testing.T) {
@@ -190,22 +187,14 @@ func TestAssumptionsAndQuestionsHaveWords(t *testing.T) {
 // Whatever is taken in and not used is listed.
 func TestWhatIsNotAssessed(t *testing.T) {
 	sameLines(t, "plain room", notAssessed(resolved(t, plainRoom)), []string{
-		"estimate not_assessed.estimate ",
 		"job_order not_assessed.job_order ",
-		"decision_costs not_assessed.decision_costs ",
 		"loads not_assessed.loads ",
 	})
 	c := resolved(t, changed(t, contractRoom,
 		change{"/system", `{"legs": 120, "fit_gap": 2, "wall": {"heights": [660], "depths": [360], "underside": 1460}, "tall": {"heights": [2000], "depths": [600]}, "rail": {"drop": 64}, "mass": {"wall_per_m2_front": 24}}`},
-		change{"/plan/counter", ""}, change{"/money/rates", `{"board.sheet": "12.50"}`}, change{soffit + "/inside/priors", `{"empty": 1}`}))
+		change{"/plan/counter", ""}, change{soffit + "/inside/priors", `{"empty": 1}`}))
 	sameLines(t, "not assessed", notAssessed(c), []string{
-		"estimate not_assessed.estimate /money",
 		"job_order not_assessed.job_order ",
-		"decision_costs not_assessed.decision_costs /money",
-		"estimate not_assessed.member /money/currency",
-		"estimate not_assessed.member /money/rates",
-		"decision_costs not_assessed.member /money/storage_per_litre",
-		"decision_costs not_assessed.member /money/probe",
 		"loads not_assessed.loads /system/mass",
 		"legs plan.legs.no_travel /system",
 		"rail_stock not_assessed.rail_stock /system/rail/stock",
@@ -213,8 +202,6 @@ func TestWhatIsNotAssessed(t *testing.T) {
 		"air not_assessed.air /plan/cooking/hood/airflow",
 		"footprint not_assessed.member /plan/old_cabinets/0/top",
 		"loads not_assessed.loads /survey/walls/0/board",
-		"trims not_assessed.framing " + soffit + "/make/spacing",
-		"decision_costs not_assessed.priors " + soffit + "/inside/priors",
 		"air not_assessed.air " + ductBox + "/duct",
 	})
 	if got := strings.Join(questions(c), "\n"); !strings.Contains(got, "ask.system.stock /system/rail/stock") {

@@ -6,29 +6,54 @@ import (
 	"slices"
 
 	"railhead/api"
+	"railhead/internal/belief"
+	"railhead/internal/contents"
 )
 
-// contents are what an overhead may turn out to hold.
-var contents = [...]string{"empty", "few_wires", "many_wires", "pipe_or_duct", "immovable"}
-
-// checkPriors refuses probabilities that are none, or that do not add up to 1.
-func (b *body) checkPriors(in map[string]api.Amount, pointer string) {
+// priors reads what an overhead may turn out to hold, by state of contents; nil where nothing is given or it is refused.
+// What is left out is taken for impossible, and together they are certain.
+func (b *body) priors(in map[string]api.Amount, pointer string) []belief.Chance {
 	if in == nil {
-		return
+		return nil
 	}
-	sum, ok := new(big.Rat), true
+	given, sum, ok := noPriors(), new(big.Rat), true
 	for _, name := range slices.Sorted(maps.Keys(in)) {
-		if !slices.Contains(contents[:], name) {
+		state, known := stateOf(name)
+		if !known {
 			b.fault("request.member.unknown", member(pointer, name))
 			ok = false
 			continue
 		}
-		p, read := b.amount(in[name], member(pointer, name))
+		chance, read := b.amount(in[name], member(pointer, name))
 		if ok = ok && read; read {
-			sum.Add(sum, p)
+			given[state] = chance
+			sum.Add(sum, chance)
 		}
 	}
-	if ok && sum.Cmp(big.NewRat(1, 1)) != 0 {
+	switch {
+	case !ok:
+		return nil
+	case sum.Cmp(big.NewRat(1, 1)) != 0:
 		b.fault("survey.priors.not_one", pointer)
+		return nil
 	}
+	return belief.FromRats(given)
+}
+
+func noPriors() []*big.Rat {
+	none := make([]*big.Rat, contents.States)
+	for i := range none {
+		none[i] = new(big.Rat)
+	}
+	return none
+}
+
+// stateOf finds a state of contents by its name.
+func stateOf(name string) (contents.State, bool) {
+	for s := range contents.States {
+		if s.String() == name {
+			return s, true
+		}
+	}
+	return 0, false
 }

@@ -8,14 +8,7 @@ import (
 
 // notAssessed lists the parts that this service does not compute, and every member that was sent for them.
 func (b *body) notAssessed() {
-	money := ""
-	if b.req.Money != nil {
-		money = "/money"
-	}
-	b.without("estimate", "not_assessed.estimate", money)
 	b.without("job_order", "not_assessed.job_order", "")
-	b.without("decision_costs", "not_assessed.decision_costs", money)
-	b.unusedMoney()
 	b.unusedSystem()
 	b.unusedPlan()
 	b.unusedOld()
@@ -31,26 +24,6 @@ func (b *body) notAssessed() {
 
 func (b *body) without(part, code, pointer string) {
 	b.out.NotAssessed = append(b.out.NotAssessed, finding.NotAssessed{Part: part, Code: code, Pointer: pointer})
-}
-
-func (b *body) unusedMoney() {
-	m := b.req.Money
-	if m == nil {
-		return
-	}
-	for _, member := range [...]struct {
-		sent          bool
-		part, pointer string
-	}{
-		{m.Currency != "", "estimate", "/money/currency"},
-		{len(m.Rates) > 0, "estimate", "/money/rates"},
-		{m.StoragePerLitre.Given(), "decision_costs", "/money/storage_per_litre"},
-		{m.Probe.Given(), "decision_costs", "/money/probe"},
-	} {
-		if member.sent {
-			b.without(member.part, "not_assessed.member", member.pointer)
-		}
-	}
 }
 
 func (b *body) unusedSystem() {
@@ -99,11 +72,5 @@ func (b *body) unusedOld() {
 func (b *body) unusedOverhead(in *api.Overhead, pointer string) {
 	if d := in.Duct; d != nil && (d.Length.Given() || len(d.Bends) > 0 || d.Material != "") {
 		b.without("air", "not_assessed.air", pointer+"/duct")
-	}
-	if in.Make != nil && in.Make.Spacing.Given() {
-		b.without("trims", "not_assessed.framing", pointer+"/make/spacing")
-	}
-	if in.Inside != nil && len(in.Inside.Priors) > 0 {
-		b.without("decision_costs", "not_assessed.priors", pointer+"/inside/priors")
 	}
 }

@@ -15,6 +15,7 @@ var surveyRules = []Rule{
 		Says: "This stretch ends at {to}, which is not to the right of where it starts, {from}."},
 	{Code: "survey.amount.syntax", Status: Own, Source: ownRule, Says: "This is not a decimal number of ordinary length."},
 	{Code: "survey.amount.negative", Status: Own, Source: ownRule, Says: "This number must not be negative."},
+	{Code: "survey.amount.too_large", Status: Own, Source: ownRule, Says: "This number is beyond 1000000000."},
 
 	// Readings and laser lines.
 	{Code: "survey.laser_height.missing", Status: Own, Source: ownRule,
@@ -109,5 +110,6 @@ var surveyRules = []Rule{
 	{Code: "survey.service.under_overhead", Status: Own, Source: impossible, Says: "This is {by} lower than the underside of the overhead that it is said to run in."},
 	{Code: "survey.service.above_ceiling", Status: Own, Source: impossible, Says: "This is {by} higher than the ceiling over the overhead that it is said to run in."},
 	{Code: "survey.inside.not_looked", Status: Own, Source: ownRule, Says: "Contents are listed, yet nobody is said to have looked inside."},
+	{Code: "survey.inside.shares_with_itself", Status: Own, Source: ownRule, Says: "An overhead's contents run on into another overhead; this is the same one."},
 	{Code: "survey.priors.not_one", Status: Own, Source: ownRule, Says: "The probabilities must add up to 1."},
 }
