@@ -25,12 +25,13 @@ type Item struct {
 	Work     Work
 	Pointer  string // the overhead or the cabinet that it is about
 	Quantity money.Quantity
+	Formula  string // of the inputs' names: "length*depth + length*height"
 	Inputs   []Input
 }
 
 // Input is one figure of a quantity's formula, as a person would write it.
 type Input struct {
-	Name  string // "length", "depth", "strip", "count": the formula's own names
+	Name  string // "length", "depth", "strip"; a second of the name is "length_2"
 	Value string // a decimal
-	Unit  string // "m", "m2", "1", "kg/m2"
+	Unit  string // "m", "m2", "1", "kg/m3"
 }

@@ -8,7 +8,7 @@ const (
 	BoardOff      Work = "board_off"      // m2: lining taken off, by face, returns included
 	FrameOff      Work = "frame_off"      // m: framing taken out
 	Cut           Work = "cut"            // m: cut along a line, returns included
-	FrameRefit    Work = "frame_refit"    // m: bottom member cut free and refitted higher
+	FrameRefit    Work = "frame_refit"    // m: bottom member cut free and refitted higher; framing of a new box
 	Hangers       Work = "hangers"        // pieces: hangers shortened
 	BoardOn       Work = "board_on"       // m2: new board, returns included
 	CeilingBoard  Work = "ceiling_board"  // m2: ceiling boarded where there was none behind
@@ -31,6 +31,15 @@ const (
 	LowerRow      Work = "lower_row"      // pieces: legs wound in, under one cabinet
 )
 
+// Works are all kinds of work, in the order in which items stand.
+func Works() []Work {
+	return []Work{
+		BoardOff, FrameOff, Cut, FrameRefit, Hangers, BoardOn, CeilingBoard, Patch, Paint, Waste, WasteMass,
+		RerouteWire, ReroutePipe, RerouteDuct, BackingBoard, ClosingPanel, Filler,
+		TallerFront, ShorterFront, ExchangeOrder, CloseAgain, Probe, Remeasure, LowerRow,
+	}
+}
+
 // Unit is the unit that a kind of work is measured in.
 func (w Work) Unit() string {
 	switch w {
@@ -45,4 +54,13 @@ func (w Work) Unit() string {
 	default:
 		return "m2"
 	}
+}
+
+// Pieces is an item of work that is counted: probe holes, ceilings to measure
+// again, cabinets to lower.
+func Pieces(w Work, pointer string, count int) Item {
+	var a account
+	a.add(a.number("count", count))
+	out, _ := a.item(w, pointer)
+	return out
 }

@@ -1,0 +1,122 @@
+package takeoff
+
+import (
+	"math/big"
+	"strconv"
+	"strings"
+
+	"railhead/internal/length"
+	"railhead/internal/money"
+)
+
+// account collects the terms of one quantity and the inputs that they use.
+type account struct {
+	inputs []Input
+	names  map[Input]string // the name under which a figure is known, by its plain name
+	count  map[string]int   // how many figures have a plain name
+	total  figure
+}
+
+// input makes a figure known; the same figure under the same plain name is one.
+func (a *account) input(in Input, value *big.Rat) figure {
+	name, known := a.names[in]
+	if !known {
+		if a.names == nil {
+			a.names, a.count = map[Input]string{}, map[string]int{}
+		}
+		a.count[in.Name]++
+		name = in.Name
+		if n := a.count[in.Name]; n > 1 {
+			name += "_" + strconv.Itoa(n)
+		}
+		a.names[in] = name
+		a.inputs = append(a.inputs, Input{name, in.Value, in.Unit})
+	}
+	return figure{text: name, value: value}
+}
+
+// metre is a length in metres, shown to the nanometre.
+func (a *account) metre(name string, l length.Exact) figure {
+	if whole, ok := l.Whole(); ok {
+		return a.length(name, whole)
+	}
+	value := l.Rat()
+	return a.input(Input{name, inMetres(l.Nearest()), "m"}, value.Quo(value, big.NewRat(int64(length.Metre), 1)))
+}
+
+func (a *account) length(name string, l length.Length) figure {
+	return a.input(Input{name, inMetres(l), "m"}, big.NewRat(int64(l), int64(length.Metre)))
+}
+
+// constant is a number of the table.
+func (a *account) constant(name string, q money.Quantity, unit string) figure {
+	return a.input(Input{name, q.Decimal(), unit}, big.NewRat(int64(q), int64(money.One)))
+}
+
+func (a *account) number(name string, n int) figure {
+	return a.input(Input{name, strconv.Itoa(n), "1"}, big.NewRat(int64(n), 1))
+}
+
+// derived is what other accounts come to.
+func (a *account) derived(name string, value *big.Rat, unit string) figure {
+	return a.input(Input{name, decimalOf(value), unit}, value)
+}
+
+// add adds a term, and take takes one off.
+func (a *account) add(f figure) {
+	if a.total.value == nil {
+		a.total = f
+		return
+	}
+	a.total = plus(a.total, f)
+}
+
+func (a *account) take(f figure) {
+	if a.total.value == nil {
+		a.total = figure{text: "0", value: new(big.Rat)}
+	}
+	a.total = minus(a.total, f)
+}
+
+// value is what the terms come to; the caller does not change it.
+func (a *account) value() *big.Rat {
+	if a.total.value == nil {
+		return new(big.Rat)
+	}
+	return a.total.value
+}
+
+// item is the account as an item of work; false where it comes to nothing.
+func (a *account) item(w Work, pointer string) (Item, bool) {
+	q, ok := money.QuantityFromRat(a.value())
+	if !ok {
+		q = money.Quantity(money.Most)
+	}
+	return Item{w, pointer, q, a.total.text, a.inputs}, q > 0
+}
+
+// decimalPlaces are those of a nanometre in metres.
+const decimalPlaces = 9
+
+// inMetres is a length in metres, without idle zeros.
+func inMetres(l length.Length) string {
+	if l < 0 {
+		return "-" + inMetres(-l)
+	}
+	metres, rest := l/length.Metre, l%length.Metre
+	text := strconv.AppendInt(nil, int64(metres), 10)
+	if rest > 0 {
+		text = append(text, '.')
+	}
+	for ; rest > 0; rest %= length.Metre {
+		rest *= 10
+		text = append(text, '0'+byte(rest/length.Metre))
+	}
+	return string(text)
+}
+
+// decimalOf is a value as a decimal without idle zeros.
+func decimalOf(r *big.Rat) string {
+	text := r.FloatString(decimalPlaces)
+	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".")
+}

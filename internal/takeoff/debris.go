@@ -1,0 +1,39 @@
+package takeoff
+
+import "railhead/internal/money"
+
+// debris is what has to be carried out, loose, and what it weighs.
+func (s *sheet) debris() {
+	litres, mass := s.account(Waste), s.account(WasteMass)
+	if boards := s.of(BoardOff); boards.Sign() > 0 {
+		thick := s.o.Make.Lining
+		litres.add(times(litres.derived("boards", boards, "m2"), litres.length("thickness", thick), litres.constant("bulking", BoardBulking, "1"), litres.perCubicMetre()))
+		mass.add(times(mass.derived("boards", boards, "m2"), mass.length("thickness", thick), mass.constant("density", density(s.o), "kg/m3")))
+	}
+	if s.framing.Sign() > 0 {
+		side := s.o.Make.BottomMember // light framing is as wide as it is high
+		litres.add(times(litres.derived("framing", s.framing, "m"), litres.length("member", side), litres.length("member", side),
+			litres.constant("bulking", FrameBulking, "1"), litres.perCubicMetre()))
+		mass.add(times(mass.derived("framing", s.framing, "m"), mass.length("member", side), mass.length("member", side),
+			mass.constant("density", WoodDensity, "kg/m3")))
+	}
+	if s.solid() {
+		s.rubble(litres, mass)
+	}
+}
+
+// rubble is the body of a solid overhead.
+func (s *sheet) rubble(litres, mass *account) {
+	for i := range s.stretches {
+		st := &s.stretches[i]
+		if st.gone {
+			continue
+		}
+		for _, r := range st.runs {
+			litres.add(times(litres.face(r, st.height()), litres.length("depth", s.o.Depth), litres.constant("bulking", SolidBulking, "1"), litres.perCubicMetre()))
+			mass.add(times(mass.face(r, st.height()), mass.length("depth", s.o.Depth), mass.constant("density", SolidDensity, "kg/m3")))
+		}
+	}
+}
+
+func (a *account) perCubicMetre() figure { return a.constant("litres", 1000*money.One, "l/m3") }

@@ -1,0 +1,57 @@
+package takeoff
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/survey"
+)
+
+// makeGood makes the ceiling and the walls good where all of a stretch comes down.
+// Over a part that is opened the cabinets hide them but for the edge.
+func (s *sheet) makeGood(st *stretch) {
+	s.boardCeiling(st)
+	patch, paint := s.account(Patch), s.account(Paint)
+	for _, f := range s.faces {
+		if along := longOf(within(st.runs, f.shows)); along.Sign() > 0 {
+			patch.add(times(patch.metre("length", along), patch.length("band", f.upTo(Band))))
+			paint.add(times(paint.metre("length", along), paint.length("blend", f.upTo(CeilingBlend))))
+		}
+	}
+	if st.cut != nil {
+		return
+	}
+	for _, p := range st.area {
+		seen := without(p, s.hides())
+		patch.addAreas(st, seen)
+		paint.addAreas(st, seen)
+	}
+	s.walls(st)
+}
+
+// boardCeiling boards the ceiling where there was none behind.
+func (s *sheet) boardCeiling(st *stretch) {
+	switch b := s.o.Behind; {
+	case b.Ceiling == survey.No:
+		s.account(CeilingBoard).addAreas(st, st.area)
+	case b.Ceiling == survey.Unknown && b.CeilingLevel == nil:
+		s.behind.addAreas(st, st.area)
+	}
+}
+
+// hides are the floor areas on the overhead's wall of the cabinets whose gap is
+// closed: what is over them is not seen.
+func (s *sheet) hides() []cabinet.Patch {
+	if !s.closes() {
+		return nil
+	}
+	var out []cabinet.Patch
+	for i := range s.k.Plan.Cabinets {
+		if c := &s.k.Plan.Cabinets[i]; c.Kind != cabinet.Base {
+			for _, p := range c.Patches(s.k.Room) {
+				if p.Wall == s.o.Wall {
+					out = append(out, p)
+				}
+			}
+		}
+	}
+	return out
+}

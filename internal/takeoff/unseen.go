@@ -1,0 +1,111 @@
+package takeoff
+
+import (
+	"math/big"
+
+	"railhead/internal/belief"
+	"railhead/internal/contents"
+	"railhead/internal/length"
+	"railhead/internal/level"
+	"railhead/internal/survey"
+)
+
+// find is the work that comes on top for each state of what nobody has seen. Wires
+// and pipes run along what is unseen, or up a box; something that cannot be moved
+// has what was opened there closed again.
+func (s *sheet) find(out *[contents.States][]Item) {
+	spans := s.unseen()
+	unseen, unbacked := total(spans), total(survey.Without(spans, s.backed))
+	if unseen == 0 {
+		return
+	}
+	add := func(state contents.State, w Work, measure func(*account) figure) {
+		var a account
+		a.add(measure(&a))
+		out[state] = appendItem(out[state], &a, w, s.o.Pointer)
+	}
+	run := func(a *account) figure {
+		if s.o.Kind == survey.DuctBox {
+			return a.metre("height", s.most())
+		}
+		return a.length("unseen", unseen)
+	}
+	for _, wires := range []struct {
+		state contents.State
+		runs  int
+	}{{contents.FewWires, FewWires}, {contents.ManyWires, ManyWires}} {
+		add(wires.state, RerouteWire, func(a *account) figure { return times(run(a), a.number("wires", wires.runs)) })
+		if s.o.Out == 0 {
+			add(wires.state, BackingBoard, func(a *account) figure { return times(a.length("unseen", unbacked), a.length("width", BackingWidth)) })
+		}
+	}
+	switch {
+	case s.o.Kind != survey.DuctBox:
+		add(contents.PipeOrDuct, ReroutePipe, run)
+	case s.of(RerouteDuct).Sign() == 0: // else it is counted for sure
+		add(contents.PipeOrDuct, RerouteDuct, run)
+	}
+	add(contents.Immovable, CloseAgain, func(a *account) figure {
+		return times(a.derived("boards", s.of(BoardOff), "m2"), over(a.length("unseen", unseen), a.length("length", total(s.spans()))))
+	})
+}
+
+// unseen is what of the stretches nobody has looked into.
+func (s *sheet) unseen() []survey.Span {
+	var parts []survey.Span
+	for _, span := range survey.Union(s.spans()) {
+		for _, u := range contents.UnseenSpans(s.o) {
+			parts = append(parts, u.Clip(span))
+		}
+	}
+	return survey.Union(parts)
+}
+
+// total is the length of spans together.
+func total(in []survey.Span) length.Length {
+	var out length.Length
+	for _, s := range survey.Union(in) {
+		out += s.To - s.From
+	}
+	return out
+}
+
+// reach is the chance that contents are in the way of the work: all of them where
+// something comes down; else the largest share of the height that a cut takes, as
+// they may be anywhere over it.
+func (m *measuring) reach() belief.Chance {
+	most := new(big.Rat)
+	for _, s := range m.sheets {
+		for i := range s.stretches {
+			if share := s.share(&s.stretches[i]); share.Cmp(most) > 0 {
+				most = share
+			}
+		}
+	}
+	most.Mul(most, big.NewRat(int64(belief.Certain), 1))
+	return belief.Chance(length.FromRat(most).Nearest())
+}
+
+// share is the largest share of an overhead's height that comes off.
+func (s *sheet) share(st *stretch) *big.Rat {
+	most := new(big.Rat)
+	if st.down {
+		return most.SetInt64(1)
+	}
+	ceiling := s.k.Room.CeilingOver(s.o)
+	for _, station := range st.cut.Stations {
+		x, whole := station.At.Whole()
+		if !whole || station.Remove.Sign() <= 0 {
+			continue // between two breaks, where nothing comes off
+		}
+		top := length.Smaller(ceiling.At(x, level.Left), ceiling.At(x, level.Right))
+		height := s.k.Above(s.o.Wall, top).Sub(station.Underside)
+		if height.Cmp(station.Remove) <= 0 {
+			return most.SetInt64(1)
+		}
+		if share := new(big.Rat).Quo(station.Remove.Rat(), height.Rat()); share.Cmp(most) > 0 {
+			most = share
+		}
+	}
+	return most
+}
