@@ -19,7 +19,7 @@ var isCode = regexp.MustCompile(`^[a-z]+(_[a-z]+)*(\.[a-z]+(_[a-z]+)*){1,2}$`)
 func literals(t *testing.T) map[string]string {
 	t.Helper()
 	out := map[string]string{}
-	for _, dir := range []string{"length", "level", "survey", "cabinet", "kitchen", "fit", "rail", "trim", "decide", "estimate", "hazard", "contents", "resolve", "assess"} {
+	for _, dir := range []string{"length", "level", "survey", "cabinet", "kitchen", "fit", "rail", "trim", "takeoff", "decide", "estimate", "hazard", "contents", "resolve", "assess"} {
 		err := filepath.WalkDir("../"+dir, func(path string, d fs.DirEntry, err error) error {
 			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
 				return err
