@@ -234,3 +234,15 @@ func TestQuantitiesDoNotHangOnTheDatum(t *testing.T) {
 		BoardOff: "1.89", FrameOff: "14.67", Patch: "2.538", Paint: "2.988", Waste: "122.613", WasteMass: "26.775",
 	})
 }
+
+// A wall 0.10 m in front of the soffit leaves no more of the ceiling to fill and to
+// paint beyond the edge than that.
+func TestNoBlendBeyondTheFacingWall(t *testing.T) {
+	k := threeMetres()
+	k.Room.Walls[0].Facing = &survey.Facing{Distance: 430 * mm}
+	have := sums(take(k, kitchen.RemoveOpen).Items)
+	// patch 0.99 + 3 × 0.10 + 0.90 + 0.198; paint the same
+	if have[Patch] != "2.388" || have[Paint] != "2.388" || have[BoardOff] != "1.89" {
+		t.Errorf("have %v", have)
+	}
+}
