@@ -23,6 +23,7 @@ type Assessment struct {
 	RailStock *RailStock `json:"rail_stock,omitzero" doc:"What to buy and how to cut it; absent where the system has no rail."`
 	Trims     []Trim     `json:"trims" doc:"One entry for each cut."`
 	Decisions Decisions  `json:"decisions" doc:"What to do with each overhead, and why."`
+	Estimate  *Estimate  `json:"estimate,omitzero" doc:"What the applied options come to; absent where it could not be computed."`
 }
 
 // FitAnswer is the answer of /v1/fit-checks.
@@ -79,6 +80,7 @@ type Question struct {
 	Code    string `json:"code" doc:"Stable code."`
 	Pointer string `json:"pointer" doc:"The member of the request that would answer it."`
 	Asks    string `json:"asks" doc:"The question, for people."`
+	Worth   string `json:"worth,omitzero" doc:"What the answer would be worth before deciding; absent where that is not money."`
 }
 
 // Caution is a hazard with who may deal with it.

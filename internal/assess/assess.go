@@ -2,6 +2,7 @@ package assess
 
 import (
 	"context"
+	"slices"
 
 	"go.opentelemetry.io/otel"
 
@@ -52,6 +53,9 @@ type result struct {
 	found     []fit.Result
 	rows      []fit.Row
 	decisions decide.Decisions
+	informed  decide.Informed
+	flips     []decide.Flip
+	lowered   *decide.Combination
 	applied   kitchen.AppliedOptions
 	trims     []trim.Trim
 	after     []fit.After
@@ -72,9 +76,14 @@ func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
 	run(ctx, "decide", func() {
 		r.decisions = decide.Decide(k, r.found, r.rows, fit.LowerRow(k, r.found))
 		r.applied = r.decisions.Applied(k)
-		r.Questions = append(r.Questions, r.decisions.Questions...)
+		r.informed = r.decisions.Inform()
+		r.Questions = slices.Concat(r.Questions, r.decisions.Questions, r.informed.Questions())
 		r.Findings = append(r.Findings, r.decisions.Findings...)
+		r.Assumptions = append(r.Assumptions, r.decisions.Assumptions()...)
 	})
+	if parts&Decisions != 0 {
+		run(ctx, "flips", func() { r.flips, r.lowered = r.decisions.Flips(), r.decisions.Lowered() })
+	}
 	run(ctx, "trim", func() { r.trims = trim.Plan(k, r.found, r.applied) })
 	sky := trim.Sky(k, r.applied, r.trims)
 	run(ctx, "after", func() { r.after = fit.AfterAll(k, r.found, sky, r.applied) })
@@ -95,7 +104,7 @@ func (r *result) cutStock() {
 }
 
 func (r *result) answer(parts Part) *api.Assessment {
-	k, s := r.Kitchen, report.Scale{Unit: r.Units, Step: r.Tape}
+	k, s := r.Kitchen, report.Scale{Unit: r.Units, Step: r.Tape, Currency: r.Kitchen.Prices.Currency}
 	out := &api.Assessment{Common: r.common(s)}
 	if parts&Fit != 0 {
 		out.Rows, out.Fit = s.Rows(r.rows), s.Fits(r.found, r.after, k.Room.Readings)
@@ -107,7 +116,12 @@ func (r *result) answer(parts Part) *api.Assessment {
 		out.Trims = s.Trims(k, r.trims)
 	}
 	if parts&Decisions != 0 {
-		out.Decisions = s.Decisions(k, r.decisions)
+		out.Decisions = s.Decisions(k, &report.Told{
+			Decisions: r.decisions, Applied: r.applied, Informed: r.informed, Flips: r.flips, Lowered: r.lowered,
+		})
+	}
+	if parts&Estimate != 0 {
+		out.Estimate = s.Estimate(r.decisions.Lines(r.applied))
 	}
 	return out
 }
@@ -119,7 +133,7 @@ func (r *result) common(s report.Scale) api.Common {
 		Edition: Edition, Datum: datums[0], Datums: datums, Applied: report.Applied(r.applied),
 		Summary:     s.Summary(verdict.String(), verdict.code(), r.summaryParams()),
 		Findings:    s.Findings(r.Findings),
-		Questions:   s.Questions(unique(r.Questions)),
+		Questions:   s.Questions(byWorth(unique(r.Questions), r.informed.Worths())),
 		Cautions:    s.Cautions(hazard.Cautions(r.Kitchen, r.applied)),
 		Assumptions: s.Assumptions(r.Assumptions),
 		NotAssessed: report.NotAssessed(r.NotAssessed),

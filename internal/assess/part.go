@@ -9,9 +9,10 @@ const (
 	Rails
 	Trims
 	Decisions
-	All = Fit | Rails | Trims | Decisions
+	Estimate
+	All = Fit | Rails | Trims | Decisions | Estimate
 )
 
-// Edition names the rules and systems behind an answer; equal requests get
+// Edition names the rules, systems and rates behind an answer; equal requests get
 // byte-equal answers within one edition.
 const Edition = "2026.1"

@@ -7,14 +7,15 @@ import (
 
 // Plan is what is to be built.
 type Plan struct {
-	Counter      length.Length // top of the counter above the datum
-	LeastCounter length.Length // lowest counter that is accepted
-	RowShift     length.Length
-	FloorChange  length.Length // of the room's floor, upwards positive
-	Cooking      *Cooking
-	Cabinets     []Placed
-	Fillers      []Filler
-	Old          []Old
+	Counter       length.Length // top of the counter above the datum
+	LeastCounter  length.Length // lowest counter that is accepted
+	RowShift      length.Length
+	FloorChange   length.Length // of the room's floor, upwards positive
+	CeilingChange length.Length // of the room's ceiling, upwards positive
+	Cooking       *Cooking
+	Cabinets      []Placed
+	Fillers       []Filler
+	Old           []Old
 }
 
 // Placed is one cabinet of the plan in its place.

@@ -73,7 +73,7 @@ func (c Cluster) lookAssumptions() []finding.Assumption {
 
 func behindAssumption(o *survey.Overhead, missing belief.Chance) finding.Assumption {
 	return finding.Assumption{
-		Code: behindRows[o.Kind].code, Value: finding.Word("value", decimal(int64(missing), int64(belief.Certain))),
+		Code: behindRows[o.Kind].code, Value: finding.Word("value", missing.Decimal()),
 		Override: BehindPointer(o),
 	}
 }

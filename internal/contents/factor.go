@@ -17,7 +17,7 @@ const Same Factor = 1_000_000
 func hundredths(n int64) Factor { return Factor(n) * Same / 100 }
 
 // Text is the factor as a decimal number.
-func (f Factor) Text() string { return decimal(int64(f), int64(Same)) }
+func (f Factor) Text() string { return money.Decimal(int64(f), int64(Same)) }
 
 // Factors are what the chances of the states are multiplied by. Only their
 // proportions count: the chances are brought back to 1 together afterwards.
@@ -48,7 +48,7 @@ func (f Factors) text() string {
 
 // Text is a belief by name of state, each chance as a decimal number.
 func Text(b belief.Belief) string {
-	return byState(func(s State) string { return decimal(int64(b[s]), int64(belief.Certain)) })
+	return byState(func(s State) string { return b[s].Decimal() })
 }
 
 func byState(value func(State) string) string {

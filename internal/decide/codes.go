@@ -12,6 +12,7 @@ const (
 	gateNoCabinets     = "gate.row.no_cabinets"
 	gateNoTallerRow    = "gate.row.none_taller"
 	gateCeilingShort   = "gate.row.ceiling_short"
+	gateCeilingDoubt   = "gate.row.ceiling_doubt"
 	gateHoodStays      = "gate.hood.stays"
 	gateDuctServes     = "gate.duct.serves_unknown"
 	gateBearing        = "gate.structure.bearing"
@@ -58,6 +59,9 @@ const (
 	becauseSaved      = "reason.expense.saved"
 	becauseGoesAnyhow = "reason.expense.goes_anyhow"
 	becauseLowerRow   = "reason.expense.lower_row"
+	becauseAhead      = "reason.expense.ahead"
+	becauseOdds       = "reason.contents.odds"
+	becausePlanStands = "reason.preference.plan_stands"
 	becauseFramed     = "reason.structure.framed"
 	becauseBearing    = "reason.structure.bearing"
 	becauseSolid      = "reason.structure.solid"
@@ -81,11 +85,12 @@ const (
 // (its structure, its contents, what carries it, what is behind) is not asked
 // again here.
 const (
-	askRest    = "ask.overhead.rest_unseen"
-	askMovable = "ask.service.movable"
-	askDuct    = "ask.duct.serves"
-	askBuilt   = "ask.survey.built"
-	askTexture = "ask.overhead.textured"
-	askPaint   = "ask.overhead.painted"
-	askCodeSet = "ask.survey.code_set"
+	askRest      = "ask.overhead.rest_unseen"
+	askMovable   = "ask.service.movable"
+	askDuct      = "ask.duct.serves"
+	askBuilt     = "ask.survey.built"
+	askTexture   = "ask.overhead.textured"
+	askPaint     = "ask.overhead.painted"
+	askCodeSet   = "ask.survey.code_set"
+	askRemeasure = "ask.survey.measure_again"
 )

@@ -9,15 +9,23 @@ import (
 // cabinets in the room as found, rows the system's rows against the room, and
 // lower is lowering the rows (nil where that helps nothing). The advice is for
 // the plan as sent; lowering the rows is an alternative beside it.
+//
+// The advice is the combination whose worth less expected cost is highest among
+// those that no gate stands against.
 func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.Lower) Decisions {
-	out := Decisions{Lower: lower}
 	ms := matters(k, found, rows, lower)
-	for _, m := range ms {
-		options := m.options()
-		advice := m.advise(options)
+	options := make([][]Option, len(ms))
+	for g, m := range ms {
+		options[g] = m.options()
+	}
+	r := reckoningOf(k, ms, options, opened)
+	now, once := r.choose(&r.priced, r.now, asTheyStand), r.choose(&r.priced, r.now, opened)
+	out := Decisions{Lower: lower, reckoning: r, best: now, once: once}
+	for g, m := range ms {
+		advice := r.advised(g, now, once)
 		out.Advice = append(out.Advice, advice)
 		out.Overheads = append(out.Overheads, Overhead{
-			Group: m.group, Advice: advice.Option, Options: options, Reasons: m.reasons(options, advice),
+			Group: m.group, Advice: advice.Option, Options: options[g], Reasons: m.reasons(options[g], advice, r.inMoney(g, now)),
 		})
 	}
 	out.Questions = questions(ms)

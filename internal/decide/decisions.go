@@ -2,18 +2,24 @@ package decide
 
 import (
 	"railhead/internal/cabinet"
+	"railhead/internal/combine"
+	"railhead/internal/estimate"
 	"railhead/internal/finding"
 	"railhead/internal/fit"
 	"railhead/internal/kitchen"
+	"railhead/internal/money"
 )
 
 // Decisions is what to do with each overhead, and why.
 type Decisions struct {
-	Advice    []Advised  // in order of [kitchen.Kitchen.Groups]
-	Lower     *fit.Lower // lowering every row on its legs; nil when that helps nothing
-	Overheads []Overhead
-	Questions []finding.Question
-	Findings  []finding.Finding // choices that a gate stands against
+	Advice []Advised // in order of [kitchen.Kitchen.Groups]
+
+	Lower      *fit.Lower // lowering every row on its legs; nil when that helps nothing
+	Overheads  []Overhead
+	Questions  []finding.Question
+	Findings   []finding.Finding // choices that a gate stands against
+	reckoning  *reckoning
+	best, once plan
 }
 
 // Advised is the advice for one overhead group.
@@ -38,6 +44,44 @@ type Option struct {
 	Possible bool // no gate forbids it
 	Gates    []Gate
 	Swaps    []cabinet.Swap
+	Needs    []string // other groups that must come down with it
+}
+
+// Money is one option in money, by itself: without what the room shares.
+type Money struct {
+	Gains []Gain
+	Lines []estimate.Line
+	Cost  estimate.Cost
+	Gain  money.Amount // expected: what may stop it is counted
+}
+
+// Net is the gain less the expected cost.
+func (m *Money) Net() money.Amount { return m.Gain.Minus(m.Cost.Mean) }
+
+// Room is the room's best combination, and what stands beside it.
+type Room struct {
+	Best     Combination
+	Charges  []combine.Charge // of the best, by trade
+	Together []Together       // of the best
+	Applied  Combination      // what the applied options come to
+	RunnerUp *Combination     // the best that differs somewhere; nil where there is none
+	Once     *Combination     // the best once gates that can be opened are open; nil where it is the best itself
+}
+
+// Combination is one option for each group, in order of groups.
+type Combination struct {
+	Options        []kitchen.Option
+	Gain, Expected money.Amount
+}
+
+// Net is the gain less the expected cost.
+func (c *Combination) Net() money.Amount { return c.Gain.Minus(c.Expected) }
+
+// Together is a worth that several groups make together, less what it costs.
+type Together struct {
+	Code       string
+	Evidence   []string
+	Gain, Cost money.Amount
 }
 
 // Gate is what must be settled before an option may be taken.

@@ -106,6 +106,7 @@ func tallestRow(k *kitchen.Kitchen) { k.Plan.Cabinets[0] = wallCabinet("a", 0, 0
 // lowBeam crosses the cabinet in front of the soffit.
 func lowBeam(k *kitchen.Kitchen) {
 	b := soffit("b", 0, 0, 3600, 2200)
+	b.Kind, b.Structure, b.MayCut = survey.Beam, survey.Solid, survey.CutNo
 	b.Out, b.Depth = mm(330), mm(200)
 	k.Room.Walls[0].Overheads = append(k.Room.Walls[0].Overheads, b)
 }

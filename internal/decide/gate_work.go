@@ -16,6 +16,8 @@ func (m *matter) workGates(o kitchen.Option) []Gate {
 		return m.openGates()
 	case kitchen.RemoveTaller:
 		return m.rowGates()
+	case kitchen.RemoveClose:
+		return m.closeGates()
 	default:
 		return nil
 	}
@@ -73,10 +75,20 @@ func (m *matter) rowGates() []Gate {
 		return []Gate{{Code: gateNoCabinets, Pointer: m.group.Parts[0].Pointer, Forbids: true}}
 	case t.row == nil:
 		return []Gate{{Code: gateNoTallerRow, Pointer: "/system", Forbids: true}}
+	case !t.fits && t.chance > 0:
+		return []Gate{{Code: gateCeilingDoubt, Pointer: m.k.Room.Readings[t.doubt().Largest].Pointer, Params: t.params()}}
 	case !t.fits:
 		return []Gate{{Code: gateCeilingShort, Pointer: t.by, Params: t.params(), Forbids: true}}
 	}
 	return nil
+}
+
+// closeGates: over no cabinets there is nothing to close down to.
+func (m *matter) closeGates() []Gate {
+	if len(m.under) > 0 {
+		return nil
+	}
+	return []Gate{{Code: gateNoCabinets, Pointer: m.group.Parts[0].Pointer, Forbids: true}}
 }
 
 // params are the row, the ceiling it needs and what there is.

@@ -122,9 +122,14 @@ func on(edit func(*survey.Overhead)) func(*kitchen.Kitchen) {
 // empty says that somebody opened it and found nothing.
 var empty = on(func(o *survey.Overhead) { o.Inside.Looked = survey.Opened })
 
-// wantsHeight says that the client values going to the ceiling.
-func wantsHeight(k *kitchen.Kitchen) {
-	k.Prices.Worth.ToCeiling = kitchen.Worthy{Amount: 300 * money.Unit, Pointer: "/money/to_ceiling_worth"}
+// wantsHeight says that going to the ceiling is worth more to the client than
+// taking an empty soffit down costs; wants says how much exactly.
+var wantsHeight = wants(1000)
+
+func wants(units int) func(*kitchen.Kitchen) {
+	return func(k *kitchen.Kitchen) {
+		k.Prices.Worth.ToCeiling = kitchen.Worthy{Amount: money.Amount(units) * money.Unit, Pointer: "/money/to_ceiling_worth"}
+	}
 }
 
 func built(year int) func(*kitchen.Kitchen) {

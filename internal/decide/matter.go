@@ -23,6 +23,7 @@ type matter struct {
 	paint    hazard.Area
 	under    []standing // wall and tall cabinets whose floor area meets it
 	taller   taller
+	rows     []fit.Row
 	lower    *fit.Lower
 }
 
@@ -44,7 +45,7 @@ func matters(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.
 	var out []*matter
 	named := map[string]*matter{}
 	for _, g := range k.Groups() {
-		m := &matter{k: k, group: g, lower: lower}
+		m := &matter{k: k, group: g, lower: lower, rows: rows}
 		out, named[g.ID] = append(out, m), m
 	}
 	for i := range found {

@@ -21,7 +21,7 @@ func (m *matter) options() []Option {
 	out := make([]Option, 0, len(kinds))
 	for _, o := range kinds {
 		gates := m.gates(o)
-		out = append(out, Option{Option: o, Possible: open(gates), Gates: gates, Swaps: m.swaps(o)})
+		out = append(out, Option{Option: o, Possible: open(gates), Gates: gates, Swaps: m.swaps(o), Needs: m.needs(o)})
 	}
 	return out
 }
@@ -57,11 +57,19 @@ func (m *matter) keepGates() []Gate {
 func (m *matter) swaps(o kitchen.Option) []cabinet.Swap {
 	switch o {
 	case kitchen.RemoveTaller:
-		if m.taller.fits {
+		if m.taller.mayFit() {
 			return m.taller.swaps
 		}
 	case kitchen.Keep:
 		return m.shorter()
+	}
+	return nil
+}
+
+// needs are the other groups that must come down with an option.
+func (m *matter) needs(o kitchen.Option) []string {
+	if o == kitchen.RemoveTaller && m.taller.mayFit() {
+		return m.taller.needs
 	}
 	return nil
 }

@@ -177,7 +177,9 @@ func TestAdviceStandsOnItsOptions(t *testing.T) {
 				t.Fatalf("gated %+v", a)
 			}
 		}
-		if again := decided(k); !reflect.DeepEqual(d, again) {
+		again := decided(k)
+		d.reckoning, again.reckoning = nil, nil
+		if !reflect.DeepEqual(d, again) {
 			t.Fatal("the same case got another answer")
 		}
 	})

@@ -14,10 +14,10 @@ import (
 // Three factors decide whether a soffit comes down: what is inside, the ceiling
 // height and the footprint; saving the expense is a valid reason by itself
 // (common practice, no source).
-func (m *matter) reasons(options []Option, advice Advised) []Reason {
+func (m *matter) reasons(options []Option, advice Advised, inMoney []Reason) []Reason {
 	out := slices.Concat(
 		m.contents(), m.ceilingHeight(advice.Once), m.footprint(), m.expense(),
-		m.structure(), m.health(), m.preference(),
+		m.structure(), m.health(), m.preference(), inMoney,
 	)
 	if advice.Gated {
 		out = append(out, m.once(of(options, advice.Once)))

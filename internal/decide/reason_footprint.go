@@ -10,6 +10,7 @@ import (
 // stands is what the group stands over, along its walls.
 type stands struct {
 	whole, new, old, none length.Length // old: over old cabinets and no new one
+	stray                 length.Length // over nothing, of a kind that looks lost there
 	byNew, byOld          []string
 	lowered               []string
 }
@@ -49,7 +50,11 @@ func (m *matter) standsOver() stands {
 		s.whole += p.To - p.From
 		s.new += total(survey.Union(newSpans))
 		rest := survey.Without(whole, newSpans)
-		s.none += total(survey.Without(whole, append(newSpans, oldSpans...)))
+		none := total(survey.Without(whole, append(newSpans, oldSpans...)))
+		s.none += none
+		if isStray(p) {
+			s.stray += none
+		}
 		s.old = s.whole - s.new - s.none
 		s.byNew = append(s.byNew, newBy...)
 		if len(rest) > 0 {

@@ -1,9 +1,14 @@
 package decide
 
 import (
+	"math"
+	"slices"
+
+	"railhead/internal/belief"
 	"railhead/internal/cabinet"
 	"railhead/internal/fit"
 	"railhead/internal/length"
+	"railhead/internal/level"
 	"railhead/internal/survey"
 )
 
@@ -17,19 +22,43 @@ type taller struct {
 	by      string        // pointer of what leaves the least
 	assumed bool          // nobody has seen what is behind
 	swaps   []cabinet.Swap
+	needs   []string           // other groups over the same cabinets that must go with it
+	doubt   func() level.Doubt // of what there is over what is needed
+	chance  belief.Chance      // that it fits, within that doubt
 }
 
 // tallerRow compares the rows above the present one with the room that the
 // group leaves once it is gone. Rows are tried from the next one up; the
-// tallest that fits is the one worth taking something down for.
+// tallest that fits is the one worth taking something down for. A row that
+// fits only where other overheads over the same cabinets go as well counts
+// where none fits without.
 func (m *matter) tallerRow(rows []fit.Row) taller {
 	row := m.presentRow()
 	if len(row) == 0 {
 		return taller{}
 	}
+	alone := m.tallest(row, rows, m.only())
+	alone.chance = alone.fitting()
+	if alone.row == nil || alone.fits {
+		return alone
+	}
+	if others := m.others(row); len(others) > 0 {
+		if together := m.tallest(row, rows, append(others, m.group.ID)); together.fits {
+			together.needs, together.chance = others, together.fitting()
+			return together
+		}
+	}
+	return alone
+}
+
+func (m *matter) only() []string { return []string{m.group.ID} }
+
+// tallest is the tallest row that fits with some groups gone, else the next one
+// that does not.
+func (m *matter) tallest(present []standing, rows []fit.Row, gone []string) taller {
 	var out taller
 	for i := range rows {
-		t, ok := m.with(row, &rows[i])
+		t, ok := m.with(present, &rows[i], gone)
 		if !ok || out.row != nil && !t.fits {
 			continue
 		}
@@ -37,6 +66,45 @@ func (m *matter) tallerRow(rows []fit.Row) taller {
 	}
 	return out
 }
+
+// others are the other groups over some cabinets that may be cut.
+func (m *matter) others(present []standing) []string {
+	var out []string
+	for _, r := range present {
+		for _, l := range r.Limits {
+			o := l.Overhead
+			if l.Axis == fit.Up && o != nil && o.Group != m.group.ID && o.MayCut != survey.CutNo && !slices.Contains(out, o.Group) {
+				out = append(out, o.Group)
+			}
+		}
+	}
+	return out
+}
+
+// fitting is the chance that the taller row fits once the group is gone: of what
+// there is over what is needed, within the doubt of the readings. Beyond U = 2u it
+// counts as sure, as everywhere (JCGM 100:2008, 6.2).
+func (t *taller) fitting() belief.Chance {
+	if t.row == nil {
+		return 0
+	}
+	margin := t.have.Minus(t.need)
+	switch u := t.doubt().Expanded; {
+	case margin.CmpLength(u) >= 0:
+		return belief.Certain
+	case margin.Plus(u).Sign() <= 0:
+		return 0
+	default:
+		over, _ := margin.Rat().Float64()
+		return belief.Chance(math.Round(normal(2*over/float64(u)) * float64(belief.Certain)))
+	}
+}
+
+// normal is the distribution function of the standard normal distribution.
+func normal(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
+
+// mayFit reports whether the taller row fits, or might if it is measured again.
+func (t *taller) mayFit() bool { return t.fits || t.chance > 0 }
 
 // presentRow are the cabinets under the group that end on its highest top line.
 // One that was given a level of its own keeps it where others follow the row.
@@ -70,7 +138,7 @@ func (m *matter) onTopLine() []standing {
 
 // with is the present cabinets exchanged for one row's; false where the row is
 // not above the present one, or is not made for every kind that stands there.
-func (m *matter) with(present []standing, row *fit.Row) (taller, bool) {
+func (m *matter) with(present []standing, row *fit.Row, gone []string) (taller, bool) {
 	if row.Top <= present[0].Cabinet.Top {
 		return taller{}, false
 	}
@@ -84,40 +152,42 @@ func (m *matter) with(present []standing, row *fit.Row) (taller, bool) {
 			return taller{}, false
 		}
 		top := r.Cabinet.Underside + *h
-		have, by, assumed := m.roomWithout(r)
-		if i == 0 || have.Minus(top).Less(t.have.Minus(t.need)) {
-			t.have, t.need, t.by = have, top, by
+		low, assumed := m.roomWithout(r, gone)
+		if i == 0 || low.value.Minus(top).Less(t.have.Minus(t.need)) {
+			t.have, t.need, t.by, t.doubt = low.value, top, low.by, low.doubt
 		}
-		t.fits = t.fits && have.CmpLength(top) >= 0
+		t.fits = t.fits && low.value.CmpLength(top) >= 0
 		t.assumed = t.assumed || assumed
 		t.swaps = append(t.swaps, cabinet.Swap{Cabinet: r.Cabinet, Height: *h, Top: top})
 	}
 	return t, true
 }
 
-// roomWithout is how high a cabinet may reach once the group is gone: up to the
-// ceiling and to the overheads of other groups. Where the ceiling behind the
+// roomWithout is how high a cabinet may reach once some groups are gone: up to
+// the ceiling and to the overheads of other groups. Where the ceiling behind a
 // group was seen, that level counts over the stretch that it was behind.
-func (m *matter) roomWithout(r standing) (have length.Exact, by string, assumed bool) {
-	low := lowest{}
-	behind := m.partsOver(r.patches)
+func (m *matter) roomWithout(r standing, gone []string) (low lowest, assumed bool) {
+	behind := m.over(r.patches, gone)
 	for _, l := range r.Limits {
 		switch {
-		case l.Axis != fit.Up || l.Overhead != nil && l.Overhead.Group == m.group.ID:
+		case l.Axis != fit.Up || l.Overhead != nil && slices.Contains(gone, l.Overhead.Group):
 		case l.Overhead != nil:
-			low.take(l.Margin.Plus(r.Cabinet.Top), l.By)
+			low.take(l.Margin.Plus(r.Cabinet.Top), l.By, l.DoubtIn(m.k.Room))
 		default:
 			m.takeCeiling(&low, l, behind)
 		}
 	}
 	for _, o := range behind {
-		if level := o.Behind.CeilingLevel; level != nil {
-			low.take(m.height(o, level.Value), o.Pointer+"/behind/ceiling_level")
+		if seen := o.Behind.CeilingLevel; seen != nil {
+			h := m.k.HeightAbove(o.Wall, *seen)
+			low.take(h.Value, o.Pointer+"/behind/ceiling_level", func() level.Doubt {
+				return level.DoubtOf(h.Terms, m.k.Room.Readings)
+			})
 		} else {
 			assumed = assumed || o.Behind.Ceiling != survey.Yes
 		}
 	}
-	return low.value, low.by, assumed
+	return low, assumed
 }
 
 // takeCeiling counts the ceiling in front of and beside what was seen behind.
@@ -130,15 +200,15 @@ func (m *matter) takeCeiling(low *lowest, l fit.Limit, behind []*survey.Overhead
 		}
 	}
 	for _, s := range survey.Without([]survey.Span{{From: l.From, To: l.To}}, seen) {
-		low.take(m.k.Above(l.Wall, wall.Ceiling.Lowest(s.From, s.To).Value), l.By)
+		low.take(m.k.Above(l.Wall, wall.Ceiling.Lowest(s.From, s.To).Value), l.By, l.DoubtIn(m.k.Room))
 	}
 }
 
-// partsOver are the group's parts above a cabinet.
-func (m *matter) partsOver(patches []cabinet.Patch) []*survey.Overhead {
+// over are the parts of some groups above a floor area.
+func (m *matter) over(patches []cabinet.Patch, groups []string) []*survey.Overhead {
 	var out []*survey.Overhead
-	for _, o := range m.group.Parts {
-		if meets(patches, o) {
+	for _, o := range m.k.Overheads() {
+		if slices.Contains(groups, o.Group) && meets(patches, o) {
 			out = append(out, o)
 		}
 	}
@@ -149,10 +219,11 @@ func (m *matter) partsOver(patches []cabinet.Patch) []*survey.Overhead {
 type lowest struct {
 	value length.Exact
 	by    string
+	doubt func() level.Doubt // worked out only where it is asked for
 }
 
-func (l *lowest) take(v length.Exact, by string) {
+func (l *lowest) take(v length.Exact, by string, d func() level.Doubt) {
 	if l.by == "" || v.Less(l.value) {
-		l.value, l.by = v, by
+		l.value, l.by, l.doubt = v, by, d
 	}
 }

@@ -18,7 +18,7 @@ func TestBuiltInRatesInUseAreAssumed(t *testing.T) {
 	want := []finding.Assumption{
 		{Code: "hours.paint", Value: finding.Word("value", "0.12 / 0.2 / 0.35 h/m2"), Override: "/money/rates/hours.paint"},
 		{Code: "material.paint", Value: finding.Word("value", "1.2 / 2 / 3.5 EUR/m2"), Override: "/money/rates/material.paint"},
-		{Code: "worth.open_gap", Value: finding.Word("value", "15 / 30 / 60 EUR/m"), Override: "/money/rates/worth.open_gap"},
+		{Code: "worth.open_gap", Value: finding.Word("value", "80 / 120 / 200 EUR/m"), Override: "/money/rates/worth.open_gap"},
 	}
 	if len(got) != len(want) {
 		t.Fatalf("%+v", got)

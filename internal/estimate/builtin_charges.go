@@ -1,10 +1,11 @@
 package estimate
 
 // charges are what trades ask beside their hours: for coming at all, and the least
-// that they come for. The cabinet fitter comes for the kitchen anyhow. From memory.
+// that they come for. The cabinet fitter comes for the kitchen anyhow, and the
+// helper with whoever needs one. From memory.
 var charges = []Builtin{
 	{"setup.site", "room", 40 * one, 70 * one, 130 * one},
-	{"call_out.helper", "visit", 10 * one, 20 * one, 40 * one},
+	{"call_out.helper", "visit", 0, 0, 0},
 	{"call_out.carpenter", "visit", 25 * one, 40 * one, 70 * one},
 	{"call_out.drywaller", "visit", 30 * one, 45 * one, 75 * one},
 	{"call_out.painter", "visit", 25 * one, 40 * one, 70 * one},
@@ -13,7 +14,7 @@ var charges = []Builtin{
 	{"call_out.duct_fitter", "visit", 40 * one, 60 * one, 100 * one},
 	{"call_out.cabinet_fitter", "visit", 0, 0, 0},
 	{"call_out.waste", "visit", 25 * one, 45 * one, 80 * one},
-	{"minimum.helper", "visit", 30 * one, 40 * one, 60 * one},
+	{"minimum.helper", "visit", 0, 0, 0},
 	{"minimum.carpenter", "visit", 60 * one, 90 * one, 150 * one},
 	{"minimum.drywaller", "visit", 60 * one, 90 * one, 150 * one},
 	{"minimum.painter", "visit", 60 * one, 95 * one, 160 * one},

@@ -5,7 +5,7 @@ package estimate
 // whole houses say. From memory.
 var hours = []Builtin{
 	{"hours.board_off", "m2", 0.15 * one, 0.25 * one, 0.45 * one},
-	{"hours.frame_off", "m", 0.03 * one, 0.06 * one, 0.12 * one},
+	{"hours.frame_off", "m", 0.02 * one, 0.04 * one, 0.09 * one},
 	{"hours.cut", "m", 0.12 * one, 0.2 * one, 0.4 * one},
 	{"hours.frame_refit", "m", 0.25 * one, 0.4 * one, 0.75 * one},
 	{"hours.hangers", "piece", 0.08 * one, 0.12 * one, 0.25 * one},

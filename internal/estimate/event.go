@@ -15,6 +15,7 @@ type Event struct {
 	// unknowns know nothing of each other. Empty: the group's own.
 	Of     string
 	State  contents.State // of contents; Empty for what is behind
+	Misfit bool           // that a taller row does not fit, instead of what is behind
 	Chance belief.Chance
 }
 

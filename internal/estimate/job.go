@@ -17,7 +17,7 @@ type job struct {
 // jobs are the jobs of all kinds of work.
 var jobs = map[takeoff.Work]*job{
 	takeoff.BoardOff:      with(takeoff.BoardOff, job{trade: Helper, dusty: true}),
-	takeoff.FrameOff:      with(takeoff.FrameOff, job{trade: Helper, dusty: true}),
+	takeoff.FrameOff:      with(takeoff.FrameOff, job{trade: Carpenter, dusty: true}),
 	takeoff.Cut:           with(takeoff.Cut, job{trade: Drywaller, dusty: true}),
 	takeoff.FrameRefit:    with(takeoff.FrameRefit, job{trade: Carpenter, dusty: true}),
 	takeoff.Hangers:       with(takeoff.Hangers, job{trade: Carpenter, dusty: true}),

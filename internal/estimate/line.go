@@ -28,10 +28,13 @@ type Line struct {
 	TaxPercent money.Quantity // percent, in thousandths
 	Assumed    bool           // some rate of it was not given in the request
 	Inputs     []takeoff.Input
+	merged     bool         // several lines told as one
+	tax        money.Amount // of a merged line
 	// If is the chance that the line comes up at all; Certain for work that does.
-	If    belief.Chance
-	State contents.State // of an allowance: the contents it is for; Empty for what is behind
-	Of    string         // of an allowance: the unknown that it depends on
+	If     belief.Chance
+	State  contents.State // of an allowance: the contents it is for; Empty for what is behind
+	Misfit bool           // of an allowance: that a taller row does not fit, instead of what is behind
+	Of     string         // of an allowance: the unknown that it depends on
 }
 
 // Kind is what sort of line it is.
@@ -53,6 +56,9 @@ func (k Kind) String() string {
 
 // Tax is the tax on what the line likely comes to.
 func (l *Line) Tax() money.Amount {
+	if l.merged {
+		return l.tax
+	}
 	return l.Spread.Likely.Share(int64(l.TaxPercent), 100*int64(money.One))
 }
 

@@ -81,7 +81,7 @@ func (p *pricing) add(sum *money.Amount, line Line) {
 	line.Spread, line.Deviation = p.event.spread(line.Cost), p.event.deviation(line.Cost)
 	line.Mean = p.event.Chance.Of(*sum).Minus(before)
 	if p.event.Chance < belief.Certain {
-		line.Kind, line.State, line.Of = Allowance, p.event.State, p.event.Of
+		line.Kind, line.State, line.Misfit, line.Of = Allowance, p.event.State, p.event.Misfit, p.event.Of
 	}
 	p.lines = append(p.lines, line)
 }

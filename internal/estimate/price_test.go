@@ -161,7 +161,7 @@ func TestTakingDownAnEmptySoffitByTheFoot(t *testing.T) {
 		item(takeoff.BoardOff, board), item(takeoff.FrameOff, frame),
 		item(takeoff.Waste, 2*(board*12.5+timber)), item(takeoff.WasteMass, board*8.7+timber*0.5),
 	})
-	foot := sum.Bought.Plus(sum.Labour[Helper]).Share(1, feet)
+	foot := sum.Bought.Plus(sum.Labour[Helper]).Plus(sum.Labour[Carpenter]).Share(1, feet)
 	t.Logf("%s dollars a foot", foot.Decimal())
 	if foot < amount(t, "5") || foot > amount(t, "12") {
 		t.Errorf("%s dollars a foot", foot.Decimal())

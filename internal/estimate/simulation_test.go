@@ -75,7 +75,7 @@ func worlds() []world {
 	}
 	certain := func(r *rand.Rand) float64 {
 		rate := func(code string) float64 { return draw(r, b.Rate(code).Spread) }
-		return 10*(.9*rate("wage.drywaller")+rate("material.board_on")) + 30*.06*rate("wage.helper") +
+		return 10*(.9*rate("wage.drywaller")+rate("material.board_on")) + 30*.04*rate("wage.carpenter") +
 			12*(.2*rate("wage.painter")+rate("material.paint")) + 300*rate("material.waste")
 	}
 	few, many, pipe := units(50, 80, 160), units(200, 300, 520), units(300, 500, 1100)
@@ -97,7 +97,7 @@ func worlds() []world {
 	}
 	sureLines := b.Price("s", items)
 	return []world{
-		{"all seen", sureLines, certain, .03},
+		{"all seen", sureLines, certain, .04},
 		{"nothing seen", append(sureLines[:len(sureLines):len(sureLines)], allowances...), func(r *rand.Rand) float64 { return certain(r) + unseen(r) }, .03},
 		{"one dear and skewed line", []Line{sure("a", units(100, 110, 900))}, func(r *rand.Rand) float64 { return draw(r, units(100, 110, 900)) }, .11},
 	}

@@ -3,7 +3,10 @@
 // only; the words belong to package rules, the wire form to package report.
 package finding
 
-import "railhead/internal/length"
+import (
+	"railhead/internal/length"
+	"railhead/internal/money"
+)
 
 // Severity says how much a finding weighs.
 type Severity int
@@ -62,6 +65,7 @@ type Question struct {
 	Code    string
 	Pointer string // the member that would answer it
 	Params  []Param
+	Worth   *money.Amount // what the answer would be worth before deciding; nil where that is not money
 }
 
 // Caution is a hazard; who may deal with it stands in package rules.

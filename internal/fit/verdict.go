@@ -48,6 +48,12 @@ type Limit struct {
 	terms    func() []level.Term // what the margin's readings weigh; vertical limits only
 }
 
+// DoubtIn is the uncertainty of a vertical limit's margin in a room, worked out
+// when it is asked for.
+func (l *Limit) DoubtIn(room *survey.Room) func() level.Doubt {
+	return func() level.Doubt { return level.DoubtOf(l.terms(), room.Readings) }
+}
+
 // Cure is the cheapest thing that helps.
 type Cure int
 

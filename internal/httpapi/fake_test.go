@@ -28,7 +28,7 @@ func fakeCore() Core {
 					Applied: map[string]api.Applied{"b": {Option: "keep", By: "default"}, "a": {Option: "trim", By: "choice"}},
 					Summary: api.Summary{Verdict: "go", Says: `<"Größe" & more>`},
 				},
-				Decisions: api.Decisions{Room: api.RoomDecision{Basis: "rules"}},
+				Decisions: api.Decisions{Room: api.RoomDecision{Basis: "money"}},
 			}, nil
 		},
 		Check: func(context.Context, *api.Request) []api.Fault { return nil },

@@ -27,7 +27,7 @@ type assessing struct {
 var assessingPaths = []assessing{
 	{
 		"/v1/assessments", "assess", "Assess a room",
-		"Everything in one answer: fit and rows, rails and their stock, trims, decisions.",
+		"Everything in one answer: fit and rows, rails and their stock, trims, decisions, estimate.",
 		assess.All, reflect.TypeFor[api.Assessment](), func(a *api.Assessment) any { return a },
 	},
 	{
@@ -49,8 +49,13 @@ var assessingPaths = []assessing{
 	},
 	{
 		"/v1/soffit-decisions", "decideOverheads", "Keep it, trim it or take it down",
-		"What to do with each overhead, the options and what gates them, and the reasons with their evidence.",
+		"The best combination of options for the room in money and risk: what each option costs and is worth, what gates it, the reasons with their evidence, what finding out more is worth, and where the advice would change.",
 		assess.Decisions, reflect.TypeFor[api.DecisionAnswer](), func(a *api.Assessment) any { return api.DecisionAnswer{Common: a.Common, Decisions: a.Decisions} },
+	},
+	{
+		"/v1/estimates", "estimateCosts", "Estimate what it costs",
+		"The line items of the options that are applied, grouped by overhead and room, each with its quantity, rate, spread and the figures behind it.",
+		assess.Estimate, reflect.TypeFor[api.EstimateAnswer](), func(a *api.Assessment) any { return api.EstimateAnswer{Common: a.Common, Estimate: a.Estimate} },
 	},
 }
 

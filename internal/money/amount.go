@@ -28,4 +28,4 @@ func (a Amount) Times(q Quantity) Amount { return Amount(scale(int64(a), int64(q
 func (a Amount) Share(part, whole int64) Amount { return Amount(scale(int64(a), part, whole)) }
 
 // Decimal is a with as many decimal places as it has, such as 12.5.
-func (a Amount) Decimal() string { return decimal(int64(a), int64(Unit)) }
+func (a Amount) Decimal() string { return Decimal(int64(a), int64(Unit)) }

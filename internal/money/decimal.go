@@ -2,9 +2,9 @@ package money
 
 import "strconv"
 
-// decimal is n parts of which a unit has so many, a power of ten, as a decimal
+// Decimal is n parts of which a unit has so many, a power of ten, as a decimal
 // number without needless zeros.
-func decimal(n, unit int64) string {
+func Decimal(n, unit int64) string {
 	text := make([]byte, 0, len("-1000000000000.0000"))
 	if n < 0 {
 		text = append(text, '-')

@@ -16,4 +16,4 @@ func (q Quantity) Plus(r Quantity) Quantity {
 func (q Quantity) Times(r Quantity) Quantity { return Quantity(scale(int64(q), int64(r), int64(One))) }
 
 // Decimal is q with as many decimal places as it has, such as 2.75.
-func (q Quantity) Decimal() string { return decimal(int64(q), int64(One)) }
+func (q Quantity) Decimal() string { return Decimal(int64(q), int64(One)) }

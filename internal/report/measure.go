@@ -4,12 +4,14 @@ import (
 	"railhead/api"
 	"railhead/internal/finding"
 	"railhead/internal/length"
+	"railhead/internal/money"
 )
 
-// Scale is how an answer's tape marks are written.
+// Scale is how an answer's tape marks and amounts are written.
 type Scale struct {
-	Unit length.Unit
-	Step length.Length
+	Unit     length.Unit
+	Step     length.Length
+	Currency money.Currency
 }
 
 // measure rounds an exact length once to a whole nanometre and then to a tape

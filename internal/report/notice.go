@@ -30,7 +30,11 @@ func (s Scale) finding(f finding.Finding) api.Finding {
 // Questions writes questions.
 func (s Scale) Questions(in []finding.Question) []api.Question {
 	return each(in, func(q finding.Question) api.Question {
-		return api.Question{Code: q.Code, Pointer: q.Pointer, Asks: s.says(q.Code, q.Params)}
+		out := api.Question{Code: q.Code, Pointer: q.Pointer, Asks: s.says(q.Code, q.Params)}
+		if q.Worth != nil {
+			out.Worth = s.money(*q.Worth)
+		}
+		return out
 	})
 }
 

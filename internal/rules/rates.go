@@ -17,7 +17,7 @@ var rateRules = []Rule{
 	rate("wage.cabinet_fitter", "An hour of a cabinet fitter, without tax"),
 
 	rate("hours.board_off", "Hours of a helper to take 1 m² of lining off"),
-	rate("hours.frame_off", "Hours of a helper to take 1 m of framing out"),
+	rate("hours.frame_off", "Hours of a carpenter to take 1 m of framing out"),
 	rate("hours.cut", "Hours of a drywaller to cut 1 m of lining along a line"),
 	rate("hours.frame_refit", "Hours of a carpenter to cut 1 m of bottom member free and refit it higher"),
 	rate("hours.hangers", "Hours of a carpenter to shorten 1 hanger"),
@@ -113,6 +113,7 @@ var workRules = []Rule{
 	work("work.setup", "Room set up and protected, once for all works."),
 	work("work.call_out", "Coming to the site, once for all works of the trade."),
 	work("work.minimum", "What the trade's hours fall short of the least that it comes for."),
+	work("work.allowance", "An allowance for what nobody has seen: its chance times what it then costs."),
 }
 
 func work(code, says string) Rule {

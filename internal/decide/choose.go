@@ -1,0 +1,191 @@
+package decide
+
+import (
+	"slices"
+
+	"railhead/internal/belief"
+	"railhead/internal/combine"
+	"railhead/internal/contents"
+	"railhead/internal/kitchen"
+	"railhead/internal/money"
+)
+
+// plan is one option for every group, by its place in the group's list, and what
+// the room then nets.
+type plan struct {
+	picks []int
+	net   money.Amount
+}
+
+// doors says which gates count as open.
+type doors int
+
+const (
+	asTheyStand doors = iota // only options without a gate
+	opened                   // also those whose gates somebody can open
+)
+
+// choose finds the best combination for the room.
+func (r *reckoning) choose(p *priced, kn knowledge, d doors) plan {
+	return r.best(p, kn, r.allAllowed(kn, d))
+}
+
+func (r *reckoning) allAllowed(kn knowledge, d doors) [][]int {
+	out := make([][]int, len(r.ms))
+	for g := range r.ms {
+		out[g] = r.allowed(g, kn, d)
+	}
+	return out
+}
+
+// best is the best combination among some options of each group. Where wishes for
+// one cabinet cannot all be met the least work is left.
+func (r *reckoning) best(p *priced, kn knowledge, allowed [][]int) plan {
+	problem := r.problem(p, kn, allowed)
+	picks, net, ok := r.solver.Best(problem)
+	if !ok {
+		least := make([]int, len(r.ms))
+		return plan{least, -money.Most}
+	}
+	return plan{picked(allowed, picks), net}
+}
+
+// second is the best combination that differs somewhere; false where there is none.
+func (r *reckoning) second(p *priced, kn knowledge, allowed [][]int, first plan) (plan, bool) {
+	problem := r.problem(p, kn, allowed)
+	at := make([]int, len(first.picks))
+	for g, i := range first.picks {
+		if at[g] = slices.Index(allowed[g], i); at[g] < 0 {
+			return plan{}, false
+		}
+	}
+	picks, net, ok := r.solver.RunnerUp(problem, at)
+	if !ok {
+		return plan{}, false
+	}
+	return plan{picked(allowed, picks), net}, true
+}
+
+func picked(allowed [][]int, picks []int) []int {
+	out := make([]int, len(picks))
+	for g := range picks {
+		out[g] = allowed[g][picks[g]]
+	}
+	return out
+}
+
+// allowed are the options of a group that may be advised: those with no gate in
+// front and, where gates count as open, those that somebody can open; what only the
+// licensed trade can open counts where nothing else is left, and what may not be
+// cut stays. Options that change the plan for shorter cabinets compete only where
+// the request puts a price on that; else the plan stands as sent. Where nothing is
+// left it stays.
+func (r *reckoning) allowed(g int, kn knowledge, d doors) []int {
+	if d == opened && r.ms[g].mayNotCut() && !r.ms[g].goesAnyhow() {
+		return []int{0}
+	}
+	var free, licensed []int
+	for i, o := range r.options[g] {
+		switch {
+		case o.Option == kitchen.Keep && r.planStands(g), !r.measured[g][i].done:
+		case d == asTheyStand && len(r.standing(g, o, kn)) > 0:
+		case o.Possible:
+			free = append(free, i)
+		default:
+			licensed = append(licensed, i)
+		}
+	}
+	switch {
+	case len(free) > 0:
+		return free
+	case len(licensed) > 0:
+		return licensed
+	default:
+		return []int{0}
+	}
+}
+
+// planStands reports whether keeping a group would need shorter cabinets than the
+// plan as sent has.
+func (r *reckoning) planStands(g int) bool {
+	return r.ms[g].inTheWay() && r.k.Prices.Worth.Shorter == nil
+}
+
+// standing are the gates of an option that still stand. A row that more likely fits
+// than not, since somebody measured again, needs that no more.
+func (r *reckoning) standing(g int, o Option, kn knowledge) []Gate {
+	if len(o.Gates) == 1 && o.Gates[0].Code == gateCeilingDoubt && kn.fits[g] >= belief.Certain/2 {
+		return nil
+	}
+	return o.Gates
+}
+
+// problem is the room as a search over combinations.
+func (r *reckoning) problem(p *priced, kn knowledge, allowed [][]int) *combine.Problem {
+	out := &combine.Problem{Trades: p.charges, Things: make([]combine.Thing, len(r.ms))}
+	out.Even = combine.Even{Worth: p.values.EvenLine.Amount, Others: r.others}
+	for i := range r.joints {
+		shared := p.shared[i]
+		out.Joints = append(out.Joints, combine.Joint{
+			Unlimited: uint8(r.joints[i].unlimited()),
+			Outcome: func(limit uint8, wish bool) (money.Amount, bool) {
+				o := shared[index(wish)][limit]
+				return o.gain.Minus(o.cost), o.possible
+			},
+		})
+	}
+	for g := range allowed {
+		ways := make([]combine.Way, len(allowed[g]))
+		for n, i := range allowed[g] {
+			e := r.expected(p, kn, g, i)
+			ways[n] = e.way()
+			ways[n].Line, ways[n].Effects = r.measured[g][i].line, r.measured[g][i].effects
+		}
+		out.Things[g].Ways = ways
+	}
+	return out
+}
+
+func index(wish bool) int {
+	if wish {
+		return 1
+	}
+	return 0
+}
+
+// effects are what an option does to the cabinets that its group shares.
+func (r *reckoning) effects(g int, o kitchen.Option) []combine.Effect {
+	var out []combine.Effect
+	for n := range r.joints {
+		if j := &r.joints[n]; slices.Contains(j.groups, g) {
+			out = append(out, j.effect(n, r.ms[g], o))
+		}
+	}
+	return out
+}
+
+// expected is an option under what is believed.
+func (r *reckoning) expected(p *priced, kn knowledge, g, i int) expected {
+	return p.ways[g][i].under(r.chances(kn, g, i))
+}
+
+// chances are how probable it is that each unknown turns out against an option:
+// contents count where the work reaches them.
+func (r *reckoning) chances(kn knowledge, g, i int) chances {
+	var c chances
+	cluster := r.cluster[g]
+	for s, p := range kn.odds[cluster] {
+		c.found[s] = times(p, r.measured[g][i].Reach)
+	}
+	c.found[contents.Empty] = 0
+	c.behind = kn.missing[cluster]
+	if r.options[g][i].Option == kitchen.RemoveTaller {
+		c.closing = kn.fits[g].Not()
+	}
+	return c
+}
+
+// place is where an option stands in a group's list.
+func (r *reckoning) place(g int, o kitchen.Option) int {
+	return slices.IndexFunc(r.options[g], func(have Option) bool { return have.Option == o })
+}

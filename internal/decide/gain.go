@@ -1,0 +1,215 @@
+package decide
+
+import (
+	"math/big"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/estimate"
+	"railhead/internal/kitchen"
+	"railhead/internal/length"
+	"railhead/internal/money"
+	"railhead/internal/survey"
+)
+
+// Gain is one part of what an option is worth to the client: a quantity at a
+// rate, negative for a loss.
+type Gain struct {
+	Code     string
+	Quantity money.Quantity
+	Unit     string
+	Rate     money.Amount // of one unit
+}
+
+// Worth is the quantity at its rate.
+func (g Gain) Worth() money.Amount { return g.Rate.Times(g.Quantity) }
+
+// What an option may be worth.
+const (
+	gainStorage   = "gain.storage.litres"
+	gainToCeiling = "gain.row.to_ceiling"
+	gainShorter   = "gain.plan.shorter"
+	gainOpenGap   = "gain.gap.left_open"
+	gainStray     = "gain.overhead.over_nothing"
+	gainEvenLine  = "gain.row.even_line"
+	gainShared    = "gain.cabinet.shared"
+)
+
+// gained is how much of something an option gains, whatever it is worth.
+type gained struct {
+	code     string
+	quantity money.Quantity
+	width    length.Length // of the run that goes up to the ceiling, in place of a quantity
+}
+
+// values are what things are worth under one rate book.
+type values struct {
+	kitchen.Worth
+	openGap, stray money.Amount // for each metre
+	run            length.Length
+}
+
+func valuesOf(run length.Length, w kitchen.Worth, b *estimate.Book) values {
+	return values{Worth: w, openGap: b.Rate("worth.open_gap").Mean(), stray: b.Rate("worth.stray_overhead").Mean(), run: run}
+}
+
+// runOf is the length of all wall and tall cabinets of the plan.
+func runOf(k *kitchen.Kitchen) length.Length {
+	var run length.Length
+	for i := range k.Plan.Cabinets {
+		if c := &k.Plan.Cabinets[i]; c.Kind != cabinet.Base {
+			run += c.Width()
+		}
+	}
+	return run
+}
+
+// worth is what gains come to.
+func (v *values) worth(in []gained) money.Amount {
+	var out money.Amount
+	for i := range in {
+		if g, counts := v.gain(&in[i]); counts {
+			out = out.Plus(g.Worth())
+		}
+	}
+	return out
+}
+
+// gains are the gains that count, with their rates. Shorter cabinets cost the
+// client the change of plan only where the request puts a price on that.
+func (v *values) gains(in []gained) []Gain {
+	var out []Gain
+	for i := range in {
+		if g, counts := v.gain(&in[i]); counts {
+			out = append(out, g)
+		}
+	}
+	return out
+}
+
+func (v *values) gain(g *gained) (Gain, bool) {
+	switch g.code {
+	case gainStorage:
+		return Gain{g.code, g.quantity, "l", v.Litre.Amount}, true
+	case gainToCeiling:
+		return Gain{g.code, share(g.width, v.run), "1", v.ToCeiling.Amount}, v.ToCeiling.Amount != 0
+	case gainShorter:
+		if v.Shorter == nil {
+			return Gain{}, false
+		}
+		return Gain{g.code, g.quantity, "1", v.Shorter.Amount}, true
+	case gainOpenGap:
+		return Gain{g.code, g.quantity, "m", v.openGap}, true
+	default:
+		return Gain{g.code, g.quantity, "m", v.stray}, true
+	}
+}
+
+func share(part, whole length.Length) money.Quantity {
+	q, _ := money.QuantityFromRat(big.NewRat(int64(part), int64(whole)))
+	return q
+}
+
+// gained is what an option of a group gains once it is done as meant; swaps are
+// the cabinets that it alone exchanges.
+func (m *matter) gained(o kitchen.Option, swaps []cabinet.Swap) []gained {
+	out := gainedBy(swaps, o == kitchen.RemoveTaller)
+	if gap := m.openGap(o); gap > 0 {
+		out = append(out, gained{code: gainOpenGap, quantity: -metres(gap)})
+	}
+	if stray := m.stray(o); stray > 0 {
+		out = append(out, gained{code: gainStray, quantity: -metres(stray)})
+	}
+	return out
+}
+
+// gainedBy is what exchanged cabinets gain: the storage, and their share of the run
+// that goes to the ceiling, by width.
+func gainedBy(swaps []cabinet.Swap, toCeiling bool) []gained {
+	if len(swaps) == 0 {
+		return nil
+	}
+	litres, wide, shorter := new(big.Int), length.Length(0), money.Quantity(0)
+	for _, s := range swaps {
+		litres.Add(litres, volume(s))
+		wide += s.Cabinet.Width()
+		if s.Height < s.Cabinet.Height {
+			shorter += money.One
+		}
+	}
+	out := []gained{{code: gainStorage, quantity: quantity(litres, cubicDecimetre)}}
+	if toCeiling {
+		out = append(out, gained{code: gainToCeiling, width: wide})
+	}
+	if shorter > 0 {
+		out = append(out, gained{code: gainShorter, quantity: -shorter})
+	}
+	return out
+}
+
+// openGap is the length over cabinets along which an option leaves a gap that is
+// too narrow to clean: such a gap only gathers dust (common practice, no source).
+func (m *matter) openGap(o kitchen.Option) length.Length {
+	leaves := o == kitchen.RemoveOpen || o == kitchen.Move || o == kitchen.OpenPart
+	if !leaves || !m.leavesNarrowGap() {
+		return 0
+	}
+	if o != kitchen.OpenPart {
+		return m.standsOver().new
+	}
+	var out length.Length
+	for i := range m.opened {
+		out += m.opened[i].To - m.opened[i].From
+	}
+	return out
+}
+
+// stray is the length of soffit that an option leaves hanging over nothing, where
+// it looks lost (common practice, no source). Beams and duct boxes are there for
+// a reason of their own, and a lowered ceiling is a ceiling.
+func (m *matter) stray(o kitchen.Option) length.Length {
+	if o.TakesDown() || m.goesAnyhow() {
+		return 0
+	}
+	return m.standsOver().stray
+}
+
+// volume is by how much a swap makes a cabinet larger, in cubic nanometres.
+func volume(s cabinet.Swap) *big.Int {
+	out := floorArea(s.Cabinet)
+	return out.Mul(out, big.NewInt(int64(s.Height-s.Cabinet.Height)))
+}
+
+// floorArea is the floor that a cabinet covers, in square nanometres: a diagonal
+// corner lacks its triangle, an l-shaped one its inner square.
+func floorArea(c *cabinet.Placed) *big.Int {
+	out := product(c.Width(), c.Depth)
+	if c.Corner == nil || c.Corner.Shape == cabinet.CornerBlind {
+		return out
+	}
+	wing := product(max(0, c.Corner.OtherWidth-c.Depth), c.Depth)
+	out.Add(out, wing)
+	if c.Corner.Shape == cabinet.CornerDiagonal {
+		inner := product(max(0, c.Width()-c.Depth), max(0, c.Corner.OtherWidth-c.Depth))
+		out.Add(out, inner.Rsh(inner, 1))
+	}
+	return out
+}
+
+func product(a, b length.Length) *big.Int {
+	return new(big.Int).Mul(big.NewInt(int64(a)), big.NewInt(int64(b)))
+}
+
+// cubicDecimetre is a litre in cubic nanometres.
+var cubicDecimetre = new(big.Int).Exp(big.NewInt(100_000_000), big.NewInt(3), nil)
+
+func quantity(n, unit *big.Int) money.Quantity {
+	q, _ := money.QuantityFromRat(new(big.Rat).SetFrac(n, unit))
+	return q
+}
+
+func metres(l length.Length) money.Quantity {
+	return quantity(big.NewInt(int64(l)), big.NewInt(int64(length.Metre)))
+}
+
+// isStray reports whether an overhead of this kind looks lost over nothing.
+func isStray(o *survey.Overhead) bool { return o.Kind == survey.Soffit || o.Kind == survey.ClosedGap }

@@ -1,0 +1,74 @@
+package decide
+
+import (
+	"railhead/internal/belief"
+	"railhead/internal/cabinet"
+	"railhead/internal/contents"
+	"railhead/internal/estimate"
+	"railhead/internal/kitchen"
+	"railhead/internal/takeoff"
+)
+
+// linesOf are the lines of one option: the work that is certain, and an allowance
+// for everything that may turn up.
+func (r *reckoning) linesOf(g, i int) []estimate.Line {
+	m, c := &r.measured[g][i], r.chances(r.now, g, i)
+	group, cluster := r.ms[g].group.ID, r.ms[r.clusters[r.cluster[g]].Groups[0]].group.ID
+	out := r.book.Price(group, m.Items)
+	for s := contents.FewWires; s < contents.States; s++ {
+		out = append(out, r.book.PriceAt(group, m.Found[s], estimate.Event{Of: cluster, State: s, Chance: c.found[s]})...)
+	}
+	out = append(out, r.book.PriceAt(group, m.Behind, estimate.Event{Of: "behind " + cluster, Chance: c.behind})...)
+	return append(out, r.book.PriceAt(group, m.closing, estimate.Event{Of: "row " + group, Misfit: true, Chance: c.closing})...)
+}
+
+// lines are the lines of a combination for the room: group by group, then what the
+// groups share.
+func (r *reckoning) lines(picks []int) []estimate.Line {
+	var out []estimate.Line
+	for g, i := range picks {
+		out = append(out, r.linesOf(g, i)...)
+	}
+	out = append(out, r.book.Price("", r.joined(picks))...)
+	var called [estimate.Trades]belief.Chance
+	problem := r.problem(&r.priced, r.now, alone(picks))
+	for t, c := range problem.Charges(make([]int, len(picks))) {
+		called[t] = c.Chance
+	}
+	return append(out, r.book.Shared(called, out)...)
+}
+
+// joined is the work of exchanging the cabinets that stand under several groups.
+func (r *reckoning) joined(picks []int) []takeoff.Item {
+	var out []takeoff.Item
+	for n := range r.joints {
+		limit, wish := r.bearing(n, picks)
+		s, swapped, possible := r.joints[n].swap(limit, wish)
+		if !possible {
+			s, swapped, _ = r.joints[n].swap(limit, false)
+		}
+		if swapped {
+			out = append(out, r.exchange([]cabinet.Swap{s})...)
+		}
+	}
+	return out
+}
+
+// money is one option in money; nil where it cannot be done.
+func (r *reckoning) money(g, i int) *Money {
+	if !r.measured[g][i].done {
+		return nil
+	}
+	e := r.expected(&r.priced, r.now, g, i)
+	lines := r.linesOf(g, i)
+	return &Money{Gains: r.values.gains(r.measured[g][i].gained), Lines: lines, Cost: estimate.CostOf(lines), Gain: e.gain}
+}
+
+// applied is where the applied options stand in the groups' lists.
+func (r *reckoning) applied(a kitchen.AppliedOptions) []int {
+	out := make([]int, len(r.ms))
+	for g, m := range r.ms {
+		out[g] = max(0, r.place(g, a[m.group.ID].Option))
+	}
+	return out
+}

@@ -1,0 +1,99 @@
+package decide
+
+import (
+	"slices"
+
+	"railhead/internal/belief"
+	"railhead/internal/contents"
+	"railhead/internal/estimate"
+	"railhead/internal/finding"
+	"railhead/internal/kitchen"
+)
+
+// Room is the room's best combination and what stands beside it.
+func (d *Decisions) Room(applied kitchen.AppliedOptions) Room {
+	r := d.reckoning
+	best := r.account(&r.priced, r.now, d.best.picks)
+	out := Room{
+		Best: best.Combination, Charges: best.charges, Together: best.together,
+		Applied: *r.combination(r.applied(applied)),
+	}
+	if second, ok := r.second(&r.priced, r.now, r.allAllowed(r.now, asTheyStand), d.best); ok {
+		out.RunnerUp = r.combination(second.picks)
+	}
+	if !slices.Equal(d.best.picks, d.once.picks) {
+		out.Once = r.combination(d.once.picks)
+	}
+	return out
+}
+
+func (r *reckoning) combination(picks []int) *Combination {
+	a := r.account(&r.priced, r.now, picks)
+	return &a.Combination
+}
+
+// Money is an option of a group in money, by their places; nil where it cannot be
+// done.
+func (d *Decisions) Money(group, option int) *Money { return d.reckoning.money(group, option) }
+
+// Lines are the lines of what the applied options come to.
+func (d *Decisions) Lines(applied kitchen.AppliedOptions) []estimate.Line {
+	return d.reckoning.lines(d.reckoning.applied(applied))
+}
+
+// Flips are the thresholds at which the advice changes, nearest first.
+func (d *Decisions) Flips() []Flip {
+	r, advice := d.reckoning, d.best.picks
+	return nearest(append(r.flipsFrom(advice), r.ceilingFlips(advice)...))
+}
+
+// Odds is what is believed of a group's contents, and the groups that share them;
+// false where all of them were seen.
+func (d *Decisions) Odds(group int) (contents.Odds, []string, bool) {
+	r := d.reckoning
+	c := r.cluster[group]
+	var shared []string
+	for _, g := range r.clusters[c].Groups {
+		shared = append(shared, r.ms[g].group.ID)
+	}
+	return r.odds[c], shared, r.clusters[c].UnseenLength() > 0
+}
+
+// Assumptions are the rates, odds and figures that the decision rests on and
+// nobody gave, each once.
+func (d *Decisions) Assumptions() []finding.Assumption {
+	r := d.reckoning
+	var lines []estimate.Line
+	for g := range r.measured {
+		for i := range r.measured[g] {
+			lines = append(lines, r.linesOf(g, i)...)
+		}
+	}
+	lines = append(lines, r.book.Shared(r.mayCall(), nil)...)
+	out := r.book.Assumptions(lines, "worth.open_gap", "worth.stray_overhead", "material.probe")
+	for c := range r.clusters {
+		out = append(out, r.odds[c].Assumptions(r.clusters[c])...)
+	}
+	return out
+}
+
+// mayCall are the trades that any option calls for.
+func (r *reckoning) mayCall() (out [estimate.Trades]belief.Chance) {
+	for g := range r.ways {
+		for i := range r.ways[g] {
+			for t := range out {
+				for _, code := range codes(estimate.Trade(t)) {
+					if r.ways[g][i].charged(code) {
+						out[t] = belief.Certain
+					}
+				}
+			}
+		}
+	}
+	return out
+}
+
+func codes(t estimate.Trade) []string {
+	callOut, minimum := estimate.ChargeCodes(t)
+	return slices.DeleteFunc([]string{callOut, minimum}, func(c string) bool { return c == "" })
+}
