@@ -9,7 +9,7 @@ import (
 // an option's name, or an object with spans.
 type Choice struct {
 	Option string       `json:"option" enum:"keep,trim,open_part,remove_taller,remove_close,remove_open,move" doc:"What is done with the overhead."`
-	Spans  []ChoiceSpan `json:"spans,omitempty" maxItems:"50" validate:"excluded_unless=Option open_part" doc:"For open_part: the spans to open; default the spans over the cabinets in the way."`
+	Spans  []ChoiceSpan `json:"spans,omitempty" maxItems:"50" doc:"For open_part: the spans to open; default the spans over the cabinets in the way."`
 	// Bare is true when the option's name stood in place of an object.
 	Bare bool `json:"-"`
 }

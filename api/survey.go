@@ -59,8 +59,8 @@ type Facing struct {
 
 // Studs says where the studs are: a first one and a spacing, or each of them.
 type Studs struct {
-	First   Length   `json:"first,omitzero" validate:"required_without=At,excluded_with=At" doc:"The first stud's centre."`
-	Spacing Length   `json:"spacing,omitzero" validate:"required_with=First,excluded_with=At" doc:"Centre to centre."`
+	First   Length   `json:"first,omitzero" doc:"The first stud's centre; goes with spacing, and not with at."`
+	Spacing Length   `json:"spacing,omitzero" doc:"Centre to centre; goes with first."`
 	At      []Length `json:"at,omitempty" maxItems:"500" doc:"Each stud's centre, in order."`
 }
 

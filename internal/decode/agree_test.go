@@ -36,11 +36,11 @@ func agree(t interface{ Fatalf(string, ...any) }, d *Decoder, body []byte) {
 	if quick && !good || good && !quick && !suspect(body) {
 		t.Fatalf("contract: good is %v; typed path: %v\n%s", good, quick, body)
 	}
-	if !good {
+	if found.unusable {
 		return
 	}
-	if req, err := typed(found.rest); err != nil || !d.shape.holds(req) {
-		t.Fatalf("good by the contract, but not read: %v\n%s", err, body)
+	if req, err := typed(found.rest); err != nil || good && !d.shape.holds(req) {
+		t.Fatalf("contract: good is %v; the rest is not read: %v\n%s\n%s", good, err, body, found.rest)
 	}
 }
 

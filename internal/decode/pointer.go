@@ -29,11 +29,6 @@ func under(pointer, other string) bool {
 	return pointer == other || strings.HasPrefix(pointer, other) && pointer[len(other)] == '/'
 }
 
-// parent is the pointer of what holds the member.
-func parent(pointer string) string {
-	return pointer[:max(0, strings.LastIndexByte(pointer, '/'))]
-}
-
 // inOrder sorts errors by pointer, list positions by number, and drops repeats.
 func inOrder(faults []api.Fault) []api.Fault {
 	slices.SortStableFunc(faults, func(a, b api.Fault) int {

@@ -10,62 +10,28 @@ import (
 // Refusal is everything that is wrong with a body.
 type Refusal struct {
 	Faults []api.Fault
-	// Rest is what can still be used of the body, so that further checks can
-	// add what they find; nil where nothing can.
+	// Rest is the body with stand-ins for what could not be used of it, so that
+	// further checks can add what they find; nil where nothing is left.
 	Rest *api.Request
 
 	holes []hole
 }
 
-// hole is a known member that is not in Rest: it was missing, or no use.
+// hole is something that is missing from the rest of a body, or has a stand-in.
 type hole struct {
 	pointer string
-	needed  bool
+	tail    bool // of a list, only what is beyond the most that may be there
 }
 
-// Add adds what later checks found, but for what may only follow from an error
-// that is listed already: one at the same place or around it, or a needed member
-// of the same object (or of one around it) that could not be used. What is wrong
-// with a member's own value follows from nothing.
+// Add adds what later checks found, but for what they say only because something
+// is missing or could not be used: that is listed already.
 func (r *Refusal) Add(more []api.Fault) {
-	r.addUnless(more, func(fault api.Fault, h hole) bool {
-		if ofOwnValue(fault.Code) {
-			return h.pointer == fault.Pointer
-		}
-		if parent(h.pointer) == fault.Pointer {
-			return true // of an object that a member could not be read of
-		}
-		return h.needed && (under(fault.Pointer, parent(h.pointer)) || under(h.pointer, fault.Pointer))
-	})
-}
-
-// ofOwnValue reports whether a code speaks of one member's value, whatever stands
-// beside it.
-func ofOwnValue(code string) bool {
-	switch code {
-	case "id.duplicate", "ref.unknown":
-		return true
-	}
-	return strings.HasPrefix(code, "length.") || strings.HasSuffix(code, ".not_positive") || strings.HasSuffix(code, ".negative")
-}
-
-// addRelations adds broken relations, but for those that an unusable member takes part in.
-func (r *Refusal) addRelations(broken []api.Fault) {
-	r.addUnless(broken, func(fault api.Fault, h hole) bool {
-		return parent(h.pointer) == fault.Pointer || parent(h.pointer) == parent(fault.Pointer)
-	})
-}
-
-func (r *Refusal) addUnless(more []api.Fault, follows func(fault api.Fault, h hole) bool) {
-	earlier := r.Faults
-	r.Faults = slices.Clone(earlier)
+	r.Faults = slices.Clone(r.Faults)
 	for _, fault := range inOrder(more) {
-		within := func(e api.Fault) bool { return under(fault.Pointer, e.Pointer) }
-		from := func(h hole) bool { return follows(fault, h) }
 		if len(r.Faults) >= enoughFaults {
 			break
 		}
-		if !slices.ContainsFunc(earlier, within) && !slices.ContainsFunc(r.holes, from) {
+		if !slices.ContainsFunc(r.holes, func(h hole) bool { return h.causes(fault) }) {
 			r.add(fault)
 		}
 	}
@@ -77,6 +43,43 @@ func (r *Refusal) add(fault api.Fault) {
 		fault.Params = map[string]string{}
 	}
 	r.Faults = append(r.Faults, fault)
+}
+
+// causes reports whether a fault may be there only because of the hole: it speaks
+// of what is not there, or it misses what may have stood there.
+func (h hole) causes(fault api.Fault) bool {
+	switch {
+	case !h.tail && under(fault.Pointer, h.pointer):
+		return true
+	case fault.Code == "ref.unknown":
+		return above(h.pointer, defined[fault.Params["kind"]])
+	case fault.Code == "plan.corner.not_joined":
+		return strings.HasSuffix(h.pointer, "/joins_next")
+	}
+	return false
+}
+
+// defined is where the things that references name stand, by kind.
+var defined = map[string]path{
+	"laser":    {"survey", "lasers", "*"},
+	"wall":     {"survey", "walls", "*"},
+	"overhead": {"survey", "walls", "*", "overheads", "*"},
+	"duct_box": {"survey", "walls", "*", "overheads", "*"},
+}
+
+// above reports whether a pointer is to something that holds the things at a path
+// whose lists may be at any item.
+func above(pointer string, things path) bool {
+	tokens := strings.Split(pointer, "/")[1:]
+	if len(tokens) >= len(things) {
+		return false
+	}
+	for i, token := range tokens {
+		if things[i] != "*" && things[i] != token {
+			return false
+		}
+	}
+	return true
 }
 
 // unreadable refuses a body in which the contract finds no fault, but which the

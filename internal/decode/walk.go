@@ -23,9 +23,9 @@ const (
 // found is what a walk found wrong, and the body without it.
 type found struct {
 	faults   []api.Fault
-	holes    []hole // what is left out of rest, but for what is unknown
-	rest     []byte
-	unusable bool // rest is no whole body
+	holes    []hole
+	rest     []byte // with stand-ins for what could not be used
+	unusable bool   // rest is no whole body
 }
 
 // walk reads a body token by token beside the schema. Nothing is built in memory
@@ -76,17 +76,15 @@ func (w *walk) enough(err error) error {
 	return err
 }
 
-// hole notes that something known is not in the rest of the body.
-func (w *walk) hole(needed bool) {
-	w.holes = append(w.holes, hole{w.at.pointer(), needed})
-}
+// hole notes that nothing can be made of the value where the walk stands.
+func (w *walk) hole() { w.holes = append(w.holes, hole{pointer: w.at.pointer()}) }
 
 // note notes an error where the walk stands.
 func (w *walk) note(code, detail string, params ...string) {
 	w.faults = append(w.faults, oneFault(code, w.at.pointer(), detail, params...))
 }
 
-// value reads the next value. It is not kept where it is no use to further checks.
+// value reads the next value. It is not kept where nothing can be made of it.
 func (w *walk) value(s *jsonschema.Schema) (keep bool, err error) {
 	kind := w.dec.PeekKind()
 	if kind == 'n' {

@@ -46,14 +46,14 @@ func (w *walk) member(s *jsonschema.Schema, name string, sound, again bool) erro
 	if again {
 		w.note(CodeDuplicate, "This name stands twice in the same object.")
 	}
-	before := w.out.Len()
+	before, holes := w.out.Len(), len(w.holes)
 	w.name(name)
-	keep, err := w.value(values)
-	if !keep || again {
+	there, err := w.usable(values)
+	if !there || again {
 		w.out.Truncate(before)
 	}
-	if !keep && !again {
-		w.hole(slices.Contains(s.Required, name))
+	if again {
+		w.holes = w.holes[:holes] // the first of the two counts
 	}
 	return err
 }
@@ -110,7 +110,7 @@ func (w *walk) missing(s *jsonschema.Schema, seen map[string]bool) {
 		if !seen[name] {
 			w.at = append(w.at, name)
 			w.note(CodeMissing, "This member is needed.")
-			w.hole(true)
+			w.hole()
 			w.at = w.at[:len(w.at)-1]
 		}
 	}

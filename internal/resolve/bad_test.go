@@ -111,7 +111,7 @@ func TestEverythingWrongIsSaidAtOnce(t *testing.T) {
 		"plan.length.not_positive /plan/fillers/0/width",
 		"ref.unknown /plan/old_cabinets/0/wall",
 		"plan.cooking.off_wall /plan/cooking/to",
-		"request.member.missing /plan/cooking/hood/airflow_unit",
+		"body.member.missing /plan/cooking/hood/airflow_unit",
 		"plan.hood.not_a_duct_box /plan/cooking/hood/duct_box",
 		"plan.datum.off_wall /plan/datums/0/at",
 		"plan.datum.twice /plan/datums/1/wall",

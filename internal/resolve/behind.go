@@ -2,6 +2,8 @@ package resolve
 
 import (
 	"railhead/api"
+	"railhead/internal/finding"
+	"railhead/internal/survey"
 )
 
 // readBehind reads what is known of the surfaces that an overhead hides.
@@ -15,16 +17,16 @@ func (b *body) readBehind(o *overhead, w *wall) {
 	if !in.CeilingLevel.Given() {
 		return
 	}
-	floor := floorAt(noFloor)
-	if o.spanOK {
-		floor = b.floorNear(w, o.From, o.To)
-	}
+	floor := b.floorOver(w, survey.Span{From: o.From, To: o.To}, o.spanOK, pointer)
 	h, ok := b.level(&in.CeilingLevel, pointer+"/ceiling_level", w, floor)
 	if !ok {
 		return
 	}
 	o.Behind.CeilingLevel = &h
-	if o.spanOK && o.underOK && h.Value.Cmp(o.Underside.Highest(o.From, o.To).Value) <= 0 {
-		b.fault("survey.behind.under_underside", pointer+"/ceiling_level")
+	if !o.spanOK || !o.underOK {
+		return
+	}
+	if gap := h.Value.Sub(o.Underside.Highest(o.From, o.To).Value); gap.Sign() <= 0 {
+		b.fault("survey.behind.under_underside", pointer+"/ceiling_level", finding.Size("gap", finding.Down(gap)))
 	}
 }

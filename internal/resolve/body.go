@@ -18,6 +18,7 @@ type body struct {
 	walls   []wall
 	room    *survey.Room
 	system  *cabinet.System // nil where it is not usable
+	made    made
 	plan    *cabinet.Plan
 	given   kitchen.Given
 	moved   changes
@@ -25,24 +26,44 @@ type body struct {
 	out     Case
 	faults  []Fault
 	once    map[string]bool // assumptions made and questions asked
+
+	// How far what is not usable reaches.
+	guess    guess
+	guessed  guessed
+	losses   map[string]int // levels that are not known, numbered
+	twice    map[named]bool // names that more than one thing has
+	strays   []stray
+	nameless map[string]int // things whose name is not usable, by kind
+	nowhere  wall           // the wall of what names none
 }
 
-func newBody(req *api.Request) *body {
+func newBody(req *api.Request, g guess) *body {
 	if req == nil {
 		req = &api.Request{}
 	}
 	return &body{
-		req:   req,
-		room:  &survey.Room{},
-		plan:  &cabinet.Plan{},
-		given: kitchen.Given{},
-		once:  map[string]bool{},
+		req:      req,
+		room:     &survey.Room{},
+		plan:     &cabinet.Plan{},
+		given:    kitchen.Given{},
+		once:     map[string]bool{},
+		made:     made{play: length.Max},
+		guess:    g,
+		losses:   map[string]int{},
+		twice:    map[named]bool{},
+		nameless: map[string]int{},
+		nowhere:  wall{Wall: &survey.Wall{Index: -1, Prev: -1, Next: -1}, in: &api.Wall{}, line: unknownLine},
 	}
 }
 
+// enoughFaults is more than anybody reads.
+const enoughFaults = 5000
+
 // fault refuses the request for one more reason.
 func (b *body) fault(code, pointer string, params ...finding.Param) {
-	b.faults = append(b.faults, Fault{code, pointer, params})
+	if len(b.faults) < enoughFaults {
+		b.faults = append(b.faults, Fault{code, pointer, params})
+	}
 }
 
 // note, caution report something odd.

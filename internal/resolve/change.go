@@ -1,20 +1,24 @@
 package resolve
 
 import (
+	"railhead/api"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
 
 // changes are what moves before fitting.
-type changes struct{ floor, ceiling length.Length }
+type changes struct {
+	floor, ceiling     length.Length
+	floorOK, ceilingOK bool
+}
+
+func (c changes) some() bool { return c.floor != 0 || c.ceiling != 0 }
 
 // readChanges moves the floor and the ceiling. A new floor that ends at the plinth leaves the cabinets' floor alone.
 func (b *body) readChanges() {
 	in := &b.req.Plan
-	b.moved = changes{
-		floor:   b.lengthOr(in.FloorChange, "/plan/floor_change", anySign, 0),
-		ceiling: b.lengthOr(in.CeilingChange, "/plan/ceiling_change", anySign, 0),
-	}
+	b.moved.floor, b.moved.floorOK = b.moves(in.FloorChange, "/plan/floor_change")
+	b.moved.ceiling, b.moved.ceilingOK = b.moves(in.CeilingChange, "/plan/ceiling_change")
 	if !in.FloorChange.Given() {
 		b.assume("assume.plan.floor_change", 0, "/plan/floor_change")
 		b.ask("ask.plan.floor_change", "/plan/floor_change")
@@ -30,6 +34,12 @@ func (b *body) readChanges() {
 	}
 }
 
+// moves reads a change: none, where it is left out; false where it is refused.
+func (b *body) moves(in api.Length, pointer string) (length.Length, bool) {
+	by, ok := b.optional(in, pointer, anySign)
+	return by, ok || !in.Given()
+}
+
 func (b *body) change(w *wall, under bool) {
 	w.RoomFloor = w.FoundFloor.Moved(b.moved.floor)
 	if under {
@@ -43,26 +53,30 @@ func (b *body) change(w *wall, under bool) {
 			o.Behind.CeilingLevel = &h
 		}
 	}
-	if b.moved != (changes{}) && len(b.faults) == 0 {
+	if b.moved.some() {
 		b.possibleChange(w)
 	}
 }
 
 // possibleChange refuses a new ceiling that swallows an overhead or meets the floor, and a new floor that meets what
-// hangs above it.
+// hangs above it; not what was wrong before.
 func (b *body) possibleChange(w *wall) {
-	whole := survey.Span{From: 0, To: w.Length}
-	if !b.above(w.Ceiling, w.RoomFloor, whole, "plan.change.ceiling_meets_floor", b.mover()) {
+	m, whole := b.moved, survey.Span{From: 0, To: w.Length}
+	if m.floorOK && m.ceilingOK && w.lengthOK && w.sound &&
+		!b.above(w.Ceiling, w.RoomFloor, whole, "plan.change.ceiling_meets_floor", b.mover()) {
 		return
 	}
-	for i := range w.Overheads {
-		o := &w.Overheads[i]
-		if o.GoesWithOldCabinets() {
+	for i := range w.overheads {
+		o := &w.overheads[i]
+		if o.goes() {
 			continue // it is down before anything changes
 		}
-		s := survey.Span{From: o.From, To: o.To}
-		b.above(w.Ceiling, o.Underside, s, "plan.ceiling_change.swallows_overhead", "/plan/ceiling_change")
-		b.above(o.Underside, w.RoomFloor, s, "plan.floor_change.meets_overhead", "/plan/floor_change")
+		if m.ceilingOK && o.underCeiling {
+			b.above(w.Ceiling, o.Underside, o.on, "plan.ceiling_change.swallows_overhead", "/plan/ceiling_change")
+		}
+		if m.floorOK && o.overFloor {
+			b.above(o.Underside, w.RoomFloor, o.on, "plan.floor_change.meets_overhead", "/plan/floor_change")
+		}
 	}
 }
 

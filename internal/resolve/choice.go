@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"railhead/api"
-	"railhead/internal/finding"
 	"railhead/internal/kitchen"
 	"railhead/internal/survey"
 )
@@ -15,21 +14,19 @@ func (b *body) readChoices() {
 	b.kitchen.Choices = map[string]kitchen.Choice{}
 	for _, group := range slices.Sorted(maps.Keys(b.req.Choices)) {
 		in, pointer := b.req.Choices[group], member("/choices", group)
-		if !b.isGroup(group, pointer) {
-			continue
-		}
-		c := kitchen.Choice{Pointer: pointer, Option: oneOf[kitchen.Option](b, in.Option, optionOf(&in, pointer),
-			"keep", "trim", "open_part", "remove_taller", "remove_close", "remove_open", "move")}
-		if c.Option == kitchen.Move && !b.allDuctBoxes(group) {
+		known := b.isGroup(group, pointer)
+		c := kitchen.Choice{Pointer: pointer}
+		option, ok := among[kitchen.Option](b, in.Option, optionOf(&in, pointer),
+			"keep", "trim", "open_part", "remove_taller", "remove_close", "remove_open", "move")
+		c.Option = option
+		if ok && known && option == kitchen.Move && !b.allDuctBoxes(group) {
 			b.fault("choice.move.not_a_duct_box", optionOf(&in, pointer))
 		}
-		if len(in.Spans) > 0 && c.Option != kitchen.OpenPart {
+		if len(in.Spans) > 0 && ok && option != kitchen.OpenPart {
 			b.fault("choice.spans.not_open_part", pointer+"/spans")
 		}
 		for i := range in.Spans {
-			if s, ok := b.choiceSpan(group, &in.Spans[i], item(pointer, "spans", i)); ok {
-				c.Spans = append(c.Spans, s)
-			}
+			c.Spans = append(c.Spans, b.choiceSpan(group, known, &in.Spans[i], item(pointer, "spans", i)))
 		}
 		b.kitchen.Choices[group] = c
 	}
@@ -51,14 +48,15 @@ func (b *body) isGroup(name, pointer string) bool {
 		b.fault("choice.overhead.is_part", pointer)
 		return false
 	}
-	b.fault("ref.unknown", pointer, finding.Word("kind", "overhead"))
+	b.astray("overhead", name, pointer)
 	return false
 }
 
+// allDuctBoxes reports whether every part of a group is a duct box, or may be one.
 func (b *body) allDuctBoxes(group string) bool {
-	for w := range b.room.Walls {
-		for i := range b.room.Walls[w].Overheads {
-			if o := &b.room.Walls[w].Overheads[i]; o.Group == group && o.Kind != survey.DuctBox {
+	for w := range b.walls {
+		for i := range b.walls[w].overheads {
+			if o := &b.walls[w].overheads[i]; o.Group == group && o.kindOK && o.Kind != survey.DuctBox {
 				return false
 			}
 		}
@@ -67,21 +65,25 @@ func (b *body) allDuctBoxes(group string) bool {
 }
 
 // choiceSpan reads a stretch to open; it must lie within a part of the thing on that wall.
-func (b *body) choiceSpan(group string, in *api.ChoiceSpan, pointer string) (survey.WallSpan, bool) {
+func (b *body) choiceSpan(group string, known bool, in *api.ChoiceSpan, pointer string) survey.WallSpan {
 	s, ok := b.span(in.From, in.To, pointer)
 	w, found := b.onWall(in.Wall, pointer+"/wall")
-	if !ok || !found {
-		return survey.WallSpan{}, false
+	if known && found {
+		b.withinPart(w, group, s, ok, pointer)
 	}
+	return survey.WallSpan{Wall: w.Index, From: s.From, To: s.To}
+}
+
+func (b *body) withinPart(w *wall, group string, s survey.Span, usable bool, pointer string) {
 	here := false
-	for i := range w.Overheads {
-		o := &w.Overheads[i]
+	for i := range w.overheads {
+		o := &w.overheads[i]
 		if o.Group != group {
 			continue
 		}
 		here = true
-		if s.From >= o.From && s.To <= o.To {
-			return survey.WallSpan{Wall: w.Index, From: s.From, To: s.To}, true
+		if !usable || !o.spanOK || s.From >= o.From && s.To <= o.To {
+			return
 		}
 	}
 	if here {
@@ -89,5 +91,4 @@ func (b *body) choiceSpan(group string, in *api.ChoiceSpan, pointer string) (sur
 	} else {
 		b.fault("choice.span.wrong_wall", pointer+"/wall")
 	}
-	return survey.WallSpan{}, false
 }

@@ -1,9 +1,10 @@
 package resolve
 
 import (
+	"slices"
+
 	"railhead/api"
 	"railhead/internal/cabinet"
-	"railhead/internal/finding"
 )
 
 func (b *body) readCooking() {
@@ -19,11 +20,10 @@ func (b *body) readCooking() {
 	}
 	s, ok := b.span(in.From, in.To, pointer)
 	c.From, c.To = s.From, s.To
-	if w, found := b.onWall(in.Wall, pointer+"/wall"); found {
-		c.Wall = w.Index
-		if ok && w.lengthOK {
-			b.within(s, 0, w.Length, "plan.cooking.off_wall", pointer)
-		}
+	w, found := b.onWall(in.Wall, pointer+"/wall")
+	c.Wall = w.Index
+	if ok && found {
+		b.onWallOver(w, s, "plan.cooking.off_wall", pointer)
 	}
 	c.Hood = b.hood(in.Hood, pointer+"/hood")
 	b.plan.Cooking = c
@@ -41,8 +41,11 @@ func (b *body) hood(in *api.Hood, pointer string) *cabinet.Hood {
 		Moves:     in.Moves,
 	}
 	b.amount(in.Airflow, pointer+"/airflow")
-	if in.Airflow.Given() && in.AirflowUnit == "" {
-		b.fault("request.member.missing", pointer+"/airflow_unit")
+	switch unit := in.AirflowUnit != ""; {
+	case unit && !in.Airflow.Given():
+		b.fault("body.member.missing", pointer+"/airflow")
+	case !unit && in.Airflow.Given():
+		b.fault("body.member.missing", pointer+"/airflow_unit")
 	}
 	if in.DuctBox != "" {
 		h.DuctBox = b.ductBox(in.DuctBox, pointer+"/duct_box")
@@ -55,8 +58,8 @@ func (b *body) ductBox(id, pointer string) string {
 	o, ok := b.ids.overheads[id]
 	switch {
 	case !ok:
-		b.fault("ref.unknown", pointer, finding.Word("kind", "duct_box"))
-	case o.Kind != "duct_box":
+		b.astray("duct_box", id, pointer)
+	case o.Kind != "duct_box" && slices.Contains(overheadKinds[:], o.Kind):
 		b.fault("plan.hood.not_a_duct_box", pointer)
 	default:
 		return id

@@ -7,17 +7,15 @@ import (
 )
 
 // readCorner reads what makes a cabinet a corner cabinet: which corner it stands in follows from the wall around it.
-func (b *body) readCorner(in *api.Corner, c *cabinet.Placed, w *wall, placed bool) {
+func (b *body) readCorner(in *api.Corner, c *cabinet.Placed, w *wall, onWall, placed bool) {
 	if in == nil {
 		return
 	}
 	pointer := c.Pointer + "/corner"
-	corner := &cabinet.Corner{
-		OtherWidth: b.must(in.OtherWidth, pointer+"/other_width", positive),
-		Shape:      oneOf[cabinet.CornerShape](b, in.Shape, pointer+"/shape", "l", "diagonal", "blind"),
-	}
-	other, ok := b.onWall(in.OtherWall, pointer+"/other_wall")
-	if !ok {
+	shape, shapeOK := among[cabinet.CornerShape](b, in.Shape, pointer+"/shape", "l", "diagonal", "blind")
+	corner := &cabinet.Corner{OtherWidth: b.must(in.OtherWidth, pointer+"/other_width", positive), Shape: shape}
+	other, found := b.onWall(in.OtherWall, pointer+"/other_wall")
+	if !onWall || !found {
 		return
 	}
 	corner.OtherWall, corner.AtRight = other.Index, other.Index == w.Next
@@ -25,7 +23,7 @@ func (b *body) readCorner(in *api.Corner, c *cabinet.Placed, w *wall, placed boo
 	switch {
 	case !corner.AtRight && other.Index != w.Prev:
 		b.fault("plan.corner.not_joined", pointer+"/other_wall")
-	case placed && w.lengthOK && corner.Shape != cabinet.CornerBlind && b.gap(c, w) > b.play():
+	case placed && (w.lengthOK || !corner.AtRight) && shapeOK && shape != cabinet.CornerBlind && b.gap(c, w) > b.made.play:
 		b.fault("plan.corner.not_in_corner", c.Pointer+"/from", size("gap", b.gap(c, w)))
 	}
 }
@@ -36,12 +34,4 @@ func (b *body) gap(c *cabinet.Placed, w *wall) length.Length {
 		return (w.Length - c.To).Abs()
 	}
 	return c.From.Abs()
-}
-
-// play is what the system leaves to the sides of a cabinet.
-func (b *body) play() length.Length {
-	if b.system == nil {
-		return length.Max
-	}
-	return b.system.SideClearance
 }

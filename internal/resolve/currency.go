@@ -26,8 +26,8 @@ func (b *body) readCurrency(in *api.Money) {
 		code = euro
 		b.suppose("assume.money.currency", code, "/money/currency")
 	}
-	known := false
-	if prices.Currency, known = money.CurrencyOf(code); !known {
+	currency, known := money.CurrencyOf(code)
+	if prices.Currency = currency; !known {
 		b.fault("money.currency.unknown", "/money/currency")
 	}
 	if in.PerEuro.Given() {

@@ -10,11 +10,10 @@ func (b *body) readDatums() {
 		in, pointer := &b.req.Plan.Datums[i], item("/plan", "datums", i)
 		at, ok := b.length(in.At, pointer+"/at", anySign)
 		w, found := b.onWall(in.Wall, pointer+"/wall")
-		if !ok || !found {
+		h := b.markedAt(w, at, ok && found, &in.Level, pointer, "plan.datum.off_wall")
+		if !found {
 			continue
 		}
-		b.onWallAt(w, at, "plan.datum.off_wall", pointer+"/at")
-		h, _ := b.level(&in.Level, pointer+"/level", w, b.floorNear(w, at, at))
 		if _, twice := b.given[w.Group]; twice {
 			b.fault("plan.datum.twice", pointer+"/wall")
 		}

@@ -33,7 +33,23 @@ type Fault struct {
 
 // Request resolves a request, or says everything that is wrong with it.
 func Request(req *api.Request) (*Case, []Fault) {
-	b := newBody(req)
+	b := read(req, guesses[0])
+	if len(b.faults) == 0 {
+		b.askSurvey()
+		b.oddities()
+		b.notAssessed()
+		return b.finished(), nil
+	}
+	found := [][]Fault{b.unexplained()}
+	for _, other := range guesses[1:b.guessed.needed()] {
+		found = append(found, read(req, other).unexplained())
+	}
+	return nil, everywhere(found)
+}
+
+// read reads a request; the guess stands for what is not usable of it.
+func read(req *api.Request, g guess) *body {
+	b := newBody(req, g)
 	b.head()
 	b.names()
 	b.survey()
@@ -41,11 +57,5 @@ func Request(req *api.Request) (*Case, []Fault) {
 	b.readPlan()
 	b.readChoices()
 	b.readMoney()
-	if len(b.faults) > 0 {
-		return nil, b.faults
-	}
-	b.askSurvey()
-	b.oddities()
-	b.notAssessed()
-	return b.finished(), nil
+	return b
 }

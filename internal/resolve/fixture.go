@@ -26,12 +26,11 @@ func (b *body) readFixture(w *wall, i int) {
 		b.assume("assume.point.height", fixtureSize, pointer+"/height")
 	}
 	at, ok := b.length(in.At, pointer+"/at", anySign)
-	floor := floorAt(noFloor)
 	if ok {
 		b.onWallAt(w, at, "survey.point.off_wall", pointer+"/at")
-		floor = b.floorNear(w, at, at)
 	}
 	f.At = at
+	floor := b.floorOver(w, survey.Span{From: at, To: at}, ok, pointer)
 	f.Level, _ = b.level(&in.Level, pointer+"/level", w, floor)
 	w.Fixtures = append(w.Fixtures, f)
 }

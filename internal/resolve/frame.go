@@ -2,7 +2,6 @@ package resolve
 
 import (
 	"railhead/api"
-	"railhead/internal/finding"
 	"railhead/internal/length"
 	"railhead/internal/level"
 )
@@ -14,7 +13,6 @@ type frame struct {
 	heights   bool           // some reading counts from the survey's own zero
 	lasers    bool           // some reading counts from a laser line
 	lines     []level.Height // by laser; one unnamed line where none is declared
-	tied      []bool         // whether the line is usable
 }
 
 // known reports whether the lines' heights over the frame's zero are known.
@@ -40,25 +38,27 @@ func (b *body) readTolerance() length.Length {
 	return b.lengthOr(in, "/survey/tolerance", notNegative, usual)
 }
 
-// firstLine is the first laser line over the frame's zero.
+// firstLine is the first laser line over the frame's zero. It matters only where levels count from both.
 func (b *body) firstLine() level.Height {
 	in, pointer := b.req.Survey.LaserHeight, "/survey/laser_height"
-	if !in.Given() {
-		if b.frame.heights && b.frame.lasers {
-			b.fault("survey.laser_height.missing", pointer)
-		}
-		return level.Height{}
-	}
-	value, _ := b.length(in, pointer, anySign)
-	if !b.frame.heights {
+	both := b.frame.heights && b.frame.lasers
+	value, ok := b.optional(in, pointer, anySign)
+	switch {
+	case ok && !b.frame.heights:
 		return level.Fixed(value.Exact())
+	case ok:
+		return b.read(pointer, b.frame.tolerance, value)
+	case !both:
+		return level.Height{}
+	case !in.Given():
+		b.fault("survey.laser_height.missing", pointer)
 	}
-	return b.read(pointer, b.frame.tolerance, value)
+	return b.lost(pointer)
 }
 
 // readLines ties every set-up to the first line. The tie is a reading of its own.
 func (b *body) readLines(first level.Height) {
-	b.frame.lines, b.frame.tied = []level.Height{first}, []bool{true}
+	b.frame.lines = []level.Height{first}
 	for i, in := range b.req.Survey.Lasers {
 		pointer := item("/survey", "lasers", i)
 		tolerance := b.lengthOr(in.Tolerance, pointer+"/tolerance", notNegative, b.frame.tolerance)
@@ -66,8 +66,7 @@ func (b *body) readLines(first level.Height) {
 			b.firstIsZero(in.Above, pointer+"/above")
 			continue
 		}
-		line, ok := b.tie(first, in.Above, pointer+"/above", tolerance)
-		b.frame.lines, b.frame.tied = append(b.frame.lines, line), append(b.frame.tied, ok)
+		b.frame.lines = append(b.frame.lines, b.tied(first, in.Above, pointer+"/above", tolerance))
 	}
 }
 
@@ -77,23 +76,24 @@ func (b *body) firstIsZero(above api.Length, pointer string) {
 	}
 }
 
-func (b *body) tie(first level.Height, above api.Length, pointer string, tolerance length.Length) (level.Height, bool) {
+// tied is a laser line over the first one.
+func (b *body) tied(first level.Height, above api.Length, pointer string, tolerance length.Length) level.Height {
 	if !above.Given() {
 		b.fault("survey.laser.untied", pointer)
-		return first, false
+		return b.lost(pointer)
 	}
 	value, ok := b.length(above, pointer, anySign)
-	return first.Add(b.read(pointer, tolerance, value)), ok
+	if !ok {
+		return b.lost(pointer)
+	}
+	return first.Add(b.read(pointer, tolerance, value))
 }
 
-// line is the index of the laser line that a name means; the first where there is none.
-func (b *body) line(name, pointer string, otherwise int) (int, bool) {
-	if name == "" {
-		return otherwise, true
-	}
+// line is the index of the laser line of a name; false where there is none.
+func (b *body) line(name, pointer string) (int, bool) {
 	i, ok := b.ids.lasers[name]
 	if !ok {
-		b.fault("ref.unknown", pointer, finding.Word("kind", "laser"))
+		b.astray("laser", name, pointer)
 	}
 	return i, ok
 }

@@ -11,7 +11,8 @@ const widestTape = 100 * length.Millimetre
 func (b *body) head() {
 	units, ok := length.ParseUnit(b.req.Units)
 	if !ok {
-		b.fault(missingOr(b.req.Units, "request.value.unknown"), "/units")
+		b.fault(missingOr(b.req.Units, "body.value.not_allowed"), "/units")
+		units, b.guessed.units = b.guess.units, true
 	}
 	b.units, b.out.Units = units, units
 	b.out.Tape = units.DefaultStep()
@@ -30,7 +31,7 @@ func (b *body) head() {
 
 func missingOr(text, code string) string {
 	if text == "" {
-		return "request.member.missing"
+		return "body.member.missing"
 	}
 	return code
 }

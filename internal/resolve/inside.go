@@ -75,13 +75,12 @@ func (b *body) readService(o *overhead, w *wall, in *api.Service, pointer string
 		Movable:   oneOf[survey.Movable](b, cmp.Or(in.Movable, "unknown"), pointer+"/movable", "unknown", "easily", "with_work", "no"),
 		Live:      in.Live == nil || *in.Live,
 	}
-	floor := floorAt(noFloor)
-	if at, ok := b.span(in.From, in.To, pointer); ok {
+	at, ok := b.span(in.From, in.To, pointer)
+	if ok {
 		b.withinOverhead(at, o, "survey.service.off_overhead", pointer)
-		s.From, s.To = at.From, at.To
-		floor = b.floorNear(w, at.From, at.To)
 	}
-	s.Underside, _ = b.level(&in.Underside, pointer+"/underside", w, floor)
+	s.From, s.To = at.From, at.To
+	s.Underside, _ = b.level(&in.Underside, pointer+"/underside", w, b.floorOver(w, at, ok, pointer))
 	o.Inside.Services = append(o.Inside.Services, s)
 }
 
@@ -91,7 +90,7 @@ func (b *body) readDuct(o *overhead) {
 	if in == nil {
 		return
 	}
-	if o.Kind != survey.DuctBox {
+	if o.kindOK && o.Kind != survey.DuctBox {
 		b.fault("survey.overhead.not_a_duct_box", pointer)
 	}
 	o.Duct = &survey.Duct{

@@ -20,7 +20,7 @@ const (
 // length reads a length that must be there; false where it is refused.
 func (b *body) length(in api.Length, pointer string, s sign) (length.Length, bool) {
 	if !in.Given() {
-		b.fault("request.member.missing", pointer)
+		b.fault("body.member.missing", pointer)
 		return 0, false
 	}
 	l, err := b.parse(in)
@@ -89,18 +89,14 @@ func (b *body) span(from, to api.Length, pointer string) (survey.Span, bool) {
 	return survey.Span{From: f, To: t}, true
 }
 
-// within refuses a stretch that leaves 0..end, at the member that leaves it.
-func (b *body) within(s survey.Span, least, most length.Length, code, pointer string) bool {
-	ok := true
+// within refuses a stretch that leaves another, at the member that leaves it.
+func (b *body) within(s survey.Span, least, most length.Length, code, pointer string) {
 	if s.From < least {
 		b.fault(code, pointer+"/from", size("at", s.From), size("least", least), size("most", most))
-		ok = false
 	}
 	if s.To > most {
 		b.fault(code, pointer+"/to", size("at", s.To), size("least", least), size("most", most))
-		ok = false
 	}
-	return ok
 }
 
 // quiet reads a length that has been read, and refused if need be, before.

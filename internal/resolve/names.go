@@ -18,14 +18,10 @@ func (b *body) names() {
 	b.ids = ids{map[string]int{}, map[string]int{}, map[string]*api.Overhead{}, map[string]bool{}}
 	lasers, walls := register{b, "laser", nil}, register{b, "wall", nil}
 	for i, l := range b.req.Survey.Lasers {
-		if lasers.add(l.ID, item("/survey", "lasers", i)) {
-			b.ids.lasers[l.ID] = i
-		}
+		keep(b.ids.lasers, l.ID, i, lasers.add(l.ID, item("/survey", "lasers", i)))
 	}
 	for i, w := range b.req.Survey.Walls {
-		if walls.add(w.ID, item("/survey", "walls", i)) {
-			b.ids.walls[w.ID] = i
-		}
+		keep(b.ids.walls, w.ID, i, walls.add(w.ID, item("/survey", "walls", i)))
 	}
 	b.namesOnWalls()
 	b.namesInPlan()
@@ -44,10 +40,12 @@ func (b *body) namesOnWalls() {
 		}
 		for j := range w.Overheads {
 			o, at := &w.Overheads[j], item(pointer, "overheads", j)
-			if overheads.add(o.ID, at) {
-				b.ids.overheads[o.ID] = o
-			}
+			keep(b.ids.overheads, o.ID, o, overheads.add(o.ID, at))
 			b.ids.groups[groupOf(o)] = true
+			if o.PartOf != "" && !isID(o.PartOf) {
+				b.fault("body.value.pattern", at+"/part_of")
+				b.nameless["overhead"]++
+			}
 			if o.Inside == nil {
 				continue
 			}
@@ -92,6 +90,15 @@ func groupOf(o *api.Overhead) string {
 	return o.ID
 }
 
+// keep notes what an id names. An id of two things names neither, until one of them has another.
+func keep[T any](names map[string]T, id string, thing T, unique bool) {
+	if unique {
+		names[id] = thing
+	} else {
+		delete(names, id)
+	}
+}
+
 // register keeps the ids of one kind.
 type register struct {
 	b     *body
@@ -100,8 +107,9 @@ type register struct {
 }
 
 func (r *register) add(id, pointer string) bool {
-	if id == "" {
-		r.b.fault("request.member.missing", pointer+"/id")
+	if !isID(id) {
+		r.b.fault(missingOr(id, "body.value.pattern"), pointer+"/id")
+		r.b.nameless[r.kind]++
 		return false
 	}
 	return r.addOptional(id, pointer)
@@ -116,6 +124,8 @@ func (r *register) addOptional(id, pointer string) bool {
 	}
 	if r.taken[id] {
 		r.b.fault("id.duplicate", pointer+"/id", finding.Word("kind", r.kind))
+		r.b.nameless[r.kind]++ // it may be meant to have another
+		r.b.twice[named{r.kind, id}] = true
 		return false
 	}
 	r.taken[id] = true
@@ -125,17 +135,21 @@ func (r *register) addOptional(id, pointer string) bool {
 // refer finds what a reference names, or refuses it.
 func refer[T any](b *body, names map[string]T, kind, name, pointer string) (T, bool) {
 	found, ok := names[name]
-	if !ok {
-		b.fault(missingOr(name, "ref.unknown"), pointer, finding.Word("kind", kind))
+	switch {
+	case ok:
+	case name == "":
+		b.fault("body.member.missing", pointer)
+	default:
+		b.astray(kind, name, pointer)
 	}
 	return found, ok
 }
 
-// onWall finds the wall that a member names.
+// onWall finds the wall that a member names. Where it names none, there is a wall all the same of which nothing is known.
 func (b *body) onWall(name, pointer string) (*wall, bool) {
 	i, ok := refer(b, b.ids.walls, "wall", name, pointer)
 	if !ok {
-		return nil, false
+		return &b.nowhere, false
 	}
 	return &b.walls[i], true
 }

@@ -3,12 +3,14 @@ package resolve
 import (
 	"railhead/internal/cabinet"
 	"railhead/internal/length"
+	"railhead/internal/survey"
 )
 
 // readOld reads a cabinet of the kitchen that goes. Its top, if taped from the floor, was taped in its middle.
 func (b *body) readOld(i int) {
 	in, pointer := &b.req.Plan.OldCabinets[i], item("/plan", "old_cabinets", i)
-	o := cabinet.Old{ID: in.ID, Pointer: pointer, Kind: b.kind(in.Kind, pointer+"/kind")}
+	o := cabinet.Old{ID: in.ID, Pointer: pointer}
+	o.Kind, _ = b.kind(in.Kind, pointer+"/kind")
 	w, onWall := b.onWall(in.Wall, pointer+"/wall")
 	from, fromOK := b.length(in.From, pointer+"/from", anySign)
 	width, widthOK := b.length(in.Width, pointer+"/width", positive)
@@ -17,14 +19,9 @@ func (b *body) readOld(i int) {
 	if !in.Depth.Given() {
 		b.assume("assume.old."+o.Kind.String()+"_depth", o.Depth, pointer+"/depth")
 	}
-	if onWall {
-		o.Wall = w.Index
-		floor := floorAt(noFloor)
-		if fromOK && widthOK {
-			floor = b.floorNear(w, o.From, o.To)
-		}
-		o.Top, _ = b.level(&in.Top, pointer+"/top", w, floor)
-	}
+	o.Wall = w.Index
+	s := survey.Span{From: o.From, To: o.To}
+	o.Top, _ = b.level(&in.Top, pointer+"/top", w, b.floorOver(w, s, onWall && fromOK && widthOK, pointer))
 	b.plan.Old = append(b.plan.Old, o)
 }
 

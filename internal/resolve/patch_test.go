@@ -15,7 +15,7 @@ import (
 type change struct{ pointer, value string }
 
 // changed is a body with members set.
-func changed(t testing.TB, text string, changes ...change) string {
+func changed(t failing, text string, changes ...change) string {
 	t.Helper()
 	var doc any
 	dec := json.NewDecoder(strings.NewReader(text))

@@ -28,15 +28,14 @@ func (b *body) readPlan() {
 func (b *body) readFiller(i int) {
 	in, pointer := &b.req.Plan.Fillers[i], item("/plan", "fillers", i)
 	f := cabinet.Filler{Pointer: pointer, AnyKind: in.Kind == ""}
-	f.Kind = b.kind(cmp.Or(in.Kind, "wall"), pointer+"/kind")
-	if w, ok := b.onWall(in.Wall, pointer+"/wall"); ok {
-		f.Wall = w.Index
-	}
+	f.Kind, _ = b.kind(cmp.Or(in.Kind, "wall"), pointer+"/kind")
+	w, _ := b.onWall(in.Wall, pointer+"/wall")
+	f.Wall = w.Index
 	f.From = b.must(in.From, pointer+"/from", anySign)
 	f.To = f.From + b.must(in.Width, pointer+"/width", positive)
 	b.plan.Fillers = append(b.plan.Fillers, f)
 }
 
-func (b *body) kind(word, pointer string) cabinet.Kind {
-	return oneOf[cabinet.Kind](b, word, pointer, "wall", "tall", "base")
+func (b *body) kind(word, pointer string) (cabinet.Kind, bool) {
+	return among[cabinet.Kind](b, word, pointer, "wall", "tall", "base")
 }

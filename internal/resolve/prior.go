@@ -20,7 +20,7 @@ func (b *body) priors(in map[string]api.Amount, pointer string) []belief.Chance 
 	for _, name := range slices.Sorted(maps.Keys(in)) {
 		state, known := stateOf(name)
 		if !known {
-			b.fault("request.member.unknown", member(pointer, name))
+			b.fault("body.member.name", member(pointer, name))
 			ok = false
 			continue
 		}

@@ -17,7 +17,7 @@ func (b *body) profile(in []api.Point, pointer string, w *wall) (level.Profile, 
 		}
 	}
 	if len(in) == 0 {
-		b.fault("survey.profile.empty", pointer)
+		b.fault("body.member.missing", pointer)
 		return level.Profile{}, false
 	}
 	return b.inOrder(points, where, pointer, ok)
@@ -28,13 +28,10 @@ func (b *body) point(in []api.Point, i int, pointer string, w *wall) (*level.Poi
 	at := element(pointer, i)
 	station, ok := b.length(in[i].At, at+"/at", anySign)
 	if !ok {
-		b.reading(&in[i].Reading, at, w, noFloor)
+		b.reading(&in[i].Reading, at, w, b.noFloor(at))
 		return nil, false
 	}
-	if w.lengthOK && (station < 0 || station > w.Length) {
-		b.fault("survey.profile.off_wall", at+"/at", size("at", station), size("length", w.Length))
-		ok = false
-	}
+	ok = b.onWallAt(w, station, "survey.profile.off_wall", at+"/at")
 	height, read := b.reading(&in[i].Reading, at, w, b.floorUnder(in, i, w))
 	return &level.Point{At: station, Height: height}, ok && read
 }
@@ -43,13 +40,13 @@ func (b *body) point(in []api.Point, i int, pointer string, w *wall) (*level.Poi
 func (b *body) floorUnder(in []api.Point, i int, w *wall) floorAt {
 	at, ok := b.quiet(in[i].At)
 	if !ok {
-		return noFloor
+		return b.noFloor(element(w.Pointer, i))
 	}
 	if i > 0 && b.same(in[i-1].At, in[i].At) {
-		return w.floorOn(at, level.Right)
+		return b.floorOn(w, at, level.Right)
 	}
 	if i+1 < len(in) && b.same(in[i].At, in[i+1].At) {
-		return w.floorOn(at, level.Left)
+		return b.floorOn(w, at, level.Left)
 	}
 	return b.floorNear(w, at, at)
 }

@@ -52,7 +52,7 @@ func (b *body) rate(in *api.Rate, pointer string) kitchen.Rate {
 		return kitchen.Rate{Spread: money.Spread{Low: likely, Likely: likely, High: likely}, Pointer: pointer}
 	}
 	if !in.Likely.Given() {
-		b.fault("request.member.missing", pointer+"/likely")
+		b.fault("body.member.missing", pointer+"/likely")
 	}
 	low, lowOK := b.amount(in.Low, pointer+"/low")
 	likely, likelyOK := b.amount(in.Likely, pointer+"/likely")

@@ -14,16 +14,19 @@ const closestStuds = 50 * length.Millimetre
 
 // studs are the centres of a wall's studs, in order.
 func (b *body) studs(in *api.Studs, pointer string, w *wall) []length.Length {
-	if in.First.Given() || in.Spacing.Given() {
-		if len(in.At) > 0 {
-			b.fault("survey.studs.two_ways", pointer+"/at")
-		}
+	listed, spaced := len(in.At) > 0, in.First.Given() || in.Spacing.Given()
+	out := b.listedStuds(in.At, pointer+"/at", w)
+	switch {
+	case listed && spaced:
+		b.fault("survey.studs.two_ways", pointer+"/at")
+		b.optional(in.First, pointer+"/first", anySign)
+		b.optional(in.Spacing, pointer+"/spacing", positive)
+	case spaced:
 		return b.spacedStuds(in, pointer, w)
+	case !listed:
+		b.fault("body.member.missing", pointer+"/first")
 	}
-	if len(in.At) == 0 {
-		b.fault("request.member.missing", pointer+"/at")
-	}
-	return b.listedStuds(in.At, pointer+"/at", w)
+	return out
 }
 
 func (b *body) spacedStuds(in *api.Studs, pointer string, w *wall) (out []length.Length) {
@@ -46,13 +49,15 @@ func (b *body) spacedStuds(in *api.Studs, pointer string, w *wall) (out []length
 func (b *body) listedStuds(in []api.Length, pointer string, w *wall) (out []length.Length) {
 	for i := range in {
 		at, ok := b.length(in[i], element(pointer, i), anySign)
-		switch {
-		case !ok || !b.onWallAt(w, at, "survey.stud.off_wall", element(pointer, i)):
-		case len(out) > 0 && at <= out[len(out)-1]:
-			b.fault("survey.studs.unordered", element(pointer, i))
-		default:
-			out = append(out, at)
+		if !ok {
+			continue
 		}
+		b.onWallAt(w, at, "survey.stud.off_wall", element(pointer, i))
+		if len(out) > 0 && at <= out[len(out)-1] {
+			b.fault("survey.studs.unordered", element(pointer, i))
+			continue
+		}
+		out = append(out, at)
 	}
 	return out
 }

@@ -8,6 +8,20 @@ import (
 	"railhead/internal/length"
 )
 
+// made is what is known of the cabinet system where not all of it is usable.
+type made struct {
+	none [3]bool       // it makes none of a kind
+	play length.Length // what it leaves to the sides of a cabinet; length.Max where that is not known
+}
+
+func madeOf(s *cabinet.System) made {
+	m := made{play: s.SideClearance}
+	for k := range m.none {
+		m.none[k] = len(s.Sizes(cabinet.Kind(k)).Heights) == 0
+	}
+	return m
+}
+
 // readSystem takes a built-in system, or reads the one sent along.
 func (b *body) readSystem() {
 	in := &b.req.System
@@ -15,7 +29,7 @@ func (b *body) readSystem() {
 	case in.Inline != nil:
 		b.readInline(in.Inline)
 	case in.ID == "":
-		b.fault("request.member.missing", "/system")
+		b.fault("body.member.missing", "/system")
 	default:
 		built, ok := cabinet.BuiltIn(in.ID)
 		if !ok {
@@ -23,6 +37,7 @@ func (b *body) readSystem() {
 			return
 		}
 		b.system = &built.System
+		b.made = madeOf(b.system)
 	}
 }
 
@@ -30,25 +45,33 @@ func (b *body) readSystem() {
 func (b *body) readInline(in *api.InlineSystem) {
 	before, units := len(b.faults), b.units
 	defer func() { b.units = units }()
-	if in.Units != "" {
-		own, ok := length.ParseUnit(in.Units)
-		if !ok {
-			b.fault("request.value.unknown", "/system/units")
-		}
-		b.units = own
+	b.systemUnits(in)
+	legs, legsOK := b.length(in.Legs, "/system/legs", notNegative)
+	s := &cabinet.System{FitGap: b.must(in.FitGap, "/system/fit_gap", notNegative), Legs: legs}
+	side, sideOK := b.optional(in.SideClearance, "/system/side_clearance", notNegative)
+	if s.SideClearance = side; sideOK || !in.SideClearance.Given() {
+		b.made.play = side
 	}
-	s := &cabinet.System{
-		FitGap:        b.must(in.FitGap, "/system/fit_gap", notNegative),
-		SideClearance: b.lengthOr(in.SideClearance, "/system/side_clearance", notNegative, 0),
-		Legs:          b.must(in.Legs, "/system/legs", notNegative),
-	}
-	b.readLegTravel(in.LegTravel, s)
+	b.made.none = [...]bool{cabinet.Wall: in.Wall == nil, cabinet.Tall: in.Tall == nil, cabinet.Base: in.Base == nil}
+	b.readLegTravel(in.LegTravel, s, legsOK)
 	b.readSizes(in, s)
 	b.readRail(in.Rail, s)
 	b.readMass(in.Mass)
 	if len(b.faults) == before {
 		b.system = s
 	}
+}
+
+func (b *body) systemUnits(in *api.InlineSystem) {
+	if in.Units == "" {
+		return
+	}
+	own, ok := length.ParseUnit(in.Units)
+	if !ok {
+		b.fault("body.value.not_allowed", "/system/units")
+		own, b.guessed.units = b.guess.system, true
+	}
+	b.units = own
 }
 
 // must reads a length that must be there and is 0 where it is refused.
@@ -60,7 +83,7 @@ func (b *body) must(in api.Length, pointer string, s sign) length.Length {
 	return l
 }
 
-func (b *body) readLegTravel(in *api.LegTravel, s *cabinet.System) {
+func (b *body) readLegTravel(in *api.LegTravel, s *cabinet.System, legsOK bool) {
 	if in == nil {
 		return
 	}
@@ -69,7 +92,7 @@ func (b *body) readLegTravel(in *api.LegTravel, s *cabinet.System) {
 		Up:   b.must(in.Up, pointer+"/up", notNegative),
 		Down: b.must(in.Down, pointer+"/down", notNegative),
 	}
-	if s.LegTravel.Down > s.Legs {
+	if legsOK && s.LegTravel.Down > s.Legs {
 		b.fault("system.legs.travel_too_long", pointer+"/down", size("legs", s.Legs))
 	}
 }
@@ -98,7 +121,7 @@ func (b *body) sizes(heights, widths, depths []api.Length, pointer string) cabin
 
 func (b *body) needed(in []api.Length, pointer string) []length.Length {
 	if len(in) == 0 {
-		b.fault("request.member.missing", pointer)
+		b.fault("body.member.missing", pointer)
 	}
 	return b.list(in, pointer)
 }

@@ -14,18 +14,22 @@ import (
 type wall struct {
 	*survey.Wall
 	in        *api.Wall
-	line      int // its laser line
+	line      int // its laser line; unknownLine where it is not usable
 	lengthOK  bool
 	floorOK   bool
 	ceilingOK bool
+	sound     bool          // its ceiling is above its floor
 	ceiling   level.Profile // as found
+	overheads []overhead
 }
+
+const unknownLine = -1
 
 // survey reads the room as found.
 func (b *body) survey() {
 	in := &b.req.Survey
 	if len(in.Walls) == 0 {
-		b.fault("request.member.missing", "/survey/walls")
+		b.fault("body.member.missing", "/survey/walls")
 	}
 	b.room.Built = in.Built
 	b.room.CodeSet = oneOf[survey.CodeSet](b, cmp.Or(in.CodeSet, "unspecified"), "/survey/code_set", "unspecified", "none", "us_irc")
@@ -57,8 +61,8 @@ func (b *body) readShells() {
 
 func (b *body) readShell(w *wall) {
 	w.Length, w.lengthOK = b.length(w.in.Length, w.Pointer+"/length", positive)
-	w.line, _ = b.line(w.in.Laser, w.Pointer+"/laser", 0)
-	if b.frame.known(b.req.Survey.LaserHeight) {
+	w.line = b.wallLine(w)
+	if w.line != unknownLine && b.frame.known(b.req.Survey.LaserHeight) {
 		w.Line = &b.frame.lines[w.line]
 	}
 	b.readFloor(w)
@@ -66,6 +70,17 @@ func (b *body) readShell(w *wall) {
 	w.Ceiling = w.ceiling
 	b.readBacking(w)
 	b.possibleShell(w)
+}
+
+// wallLine is the laser line that a wall names; the first where it names none.
+func (b *body) wallLine(w *wall) int {
+	if w.in.Laser == "" {
+		return 0
+	}
+	if i, ok := b.line(w.in.Laser, w.Pointer+"/laser"); ok {
+		return i
+	}
+	return unknownLine
 }
 
 func (b *body) readFloor(w *wall) {
@@ -91,6 +106,7 @@ func (b *body) readOn(w *wall) {
 		b.readFixture(w, i)
 	}
 	w.Overheads = make([]survey.Overhead, len(w.in.Overheads))
+	w.overheads = make([]overhead, len(w.in.Overheads))
 	for i := range w.in.Overheads {
 		b.readOverhead(w, i)
 	}
@@ -98,19 +114,48 @@ func (b *body) readOn(w *wall) {
 
 // onWallAt refuses a station that is not on the wall.
 func (b *body) onWallAt(w *wall, at length.Length, code, pointer string) bool {
-	if !w.lengthOK || at >= 0 && at <= w.Length {
+	if at >= 0 && (!w.lengthOK || at <= w.Length) {
 		return true
 	}
-	b.fault(code, pointer, size("at", at), size("length", w.Length))
+	b.fault(code, pointer, append(w.known(), size("at", at))...)
 	return false
 }
 
-// possibleShell refuses a ceiling at or under the floor.
+// onWallOver refuses a stretch that leaves the wall, at the member that leaves it.
+func (b *body) onWallOver(w *wall, s survey.Span, code, pointer string) {
+	switch {
+	case w.lengthOK:
+		b.within(s, 0, w.Length, code, pointer)
+	case s.From < 0:
+		b.fault(code, pointer+"/from", size("at", s.From), size("least", 0))
+	}
+}
+
+// known is the wall's length, where it is known.
+func (w *wall) known() []finding.Param {
+	if !w.lengthOK {
+		return nil
+	}
+	return []finding.Param{size("length", w.Length)}
+}
+
+// possibleShell refuses a ceiling at or under the floor. Where the wall's length is not usable, it reaches as far as the
+// last level that was read on it.
 func (b *body) possibleShell(w *wall) {
-	if !w.lengthOK || !w.floorOK || !w.ceilingOK {
+	if !w.floorOK || !w.ceilingOK {
 		return
 	}
-	b.above(w.Ceiling, w.FoundFloor, survey.Span{From: 0, To: w.Length}, "survey.ceiling.under_floor", w.Pointer+"/ceiling")
+	s := survey.Span{From: 0, To: w.Length}
+	if !w.lengthOK {
+		s.To = max(last(w.FoundFloor), last(w.Ceiling), 0)
+	}
+	w.sound = b.above(w.Ceiling, w.FoundFloor, s, "survey.ceiling.under_floor", w.Pointer+"/ceiling")
+}
+
+// last is the furthest station of a profile.
+func last(p level.Profile) length.Length {
+	points := p.Points()
+	return points[len(points)-1].At
 }
 
 // above refuses an upper profile that is not above a lower one everywhere over a closed span.

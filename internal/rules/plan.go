@@ -3,9 +3,10 @@ package rules
 // planRules are what can be wrong with the rest of a request: what is asked for, by which names, in which system.
 var planRules = []Rule{
 	// The request as a whole.
-	{Code: "request.member.missing", Status: Own, Source: ownRule, Says: "This is needed and was left out."},
-	{Code: "request.member.unknown", Status: Own, Source: ownRule, Says: "Nothing of this name is known here."},
-	{Code: "request.value.unknown", Status: Own, Source: ownRule, Says: "This is none of the words that are known here."},
+	{Code: "body.member.missing", Status: Own, Source: ownRule, Says: "This member is needed."},
+	{Code: "body.member.name", Status: Own, Source: ownRule, Says: "A member of this name is not asked for here."},
+	{Code: "body.value.not_allowed", Status: Own, Source: ownRule, Says: "This is none of the words that are known here."},
+	{Code: "body.value.pattern", Status: Own, Source: ownRule, Says: "This does not have the form that is asked for."},
 	{Code: "request.tape.not_sensible", Status: CommonPractice, Source: practice, Says: "A tape's marks are more than 0 and at most {most} apart."},
 	{Code: "id.duplicate", Status: Own, Source: ownRule, Says: "Another {kind} has this id already."},
 	{Code: "ref.unknown", Status: Own, Source: ownRule, Says: "There is no {kind} of this name in the request."},
@@ -30,9 +31,9 @@ var planRules = []Rule{
 		Says: "At {at} the new ceiling hangs as low as an overhead or lower. Survey the room as it will be: with the new ceiling, and without what vanishes into it."},
 	{Code: "plan.floor_change.meets_overhead", Status: Own, Source: impossible,
 		Says: "After this change the floor reaches an overhead at {at}."},
-	{Code: "plan.datum.off_wall", Status: Own, Source: impossible, Says: "The station {at} is not on this wall, which is {length} long."},
+	{Code: "plan.datum.off_wall", Status: Own, Source: impossible, Says: "The station {at} is not on this wall."},
 	{Code: "plan.datum.twice", Status: Own, Source: ownRule, Says: "Walls that are levelled together have one datum, and these have one already."},
-	{Code: "plan.cooking.off_wall", Status: Own, Source: impossible, Says: "The cooking appliance reaches to {at}, off the wall, which ends at {most}."},
+	{Code: "plan.cooking.off_wall", Status: Own, Source: impossible, Says: "The cooking appliance reaches to {at}, off the wall."},
 	{Code: "plan.hood.not_a_duct_box", Status: Own, Source: ownRule, Says: "The overhead that this names is not a duct box."},
 	{Code: "plan.old.off_wall", Status: Own, Source: impossible, Says: "This old cabinet reaches off its wall, which is {length} long."},
 

@@ -40,7 +40,7 @@ var surveyRules = []Rule{
 	{Code: "survey.profile.unordered", Status: Own, Source: ownRule, Says: "The points go from left to right; this one is to the left of the one before it."},
 	{Code: "survey.profile.third_at_station", Status: Own, Source: ownRule,
 		Says: "Two points at one station are a step, left side first; a third has no meaning."},
-	{Code: "survey.profile.off_wall", Status: Own, Source: impossible, Says: "The station {at} is not on this wall, which is {length} long."},
+	{Code: "survey.profile.off_wall", Status: Own, Source: impossible, Says: "The station {at} is not on this wall."},
 	{Code: "survey.profile.outside_overhead", Status: CommonPractice, Source: practice,
 		Says: "This level was read at {at}, beyond the end of the overhead; it still counts for the slope."},
 	{Code: "survey.profile.sparse", Status: LookedUp, Source: din18202,
@@ -70,21 +70,21 @@ var surveyRules = []Rule{
 		Says: "In a corner that was read from two laser lines, floor and ceiling are both off by {have}: the tie between the lines looks wrong."},
 
 	// Studs and the bench mark.
-	{Code: "survey.stud.off_wall", Status: Own, Source: impossible, Says: "The stud at {at} is not on this wall, which is {length} long."},
+	{Code: "survey.stud.off_wall", Status: Own, Source: impossible, Says: "The stud at {at} is not on this wall."},
 	{Code: "survey.studs.unordered", Status: Own, Source: ownRule, Says: "Studs are listed from left to right, each once."},
 	{Code: "survey.studs.two_ways", Status: Own, Source: ownRule, Says: "Say where the studs are in one way: a first one and a spacing, or each of them."},
 	{Code: "survey.studs.too_close", Status: CommonPractice, Source: practice, Says: "Studs are further apart than {least}."},
-	{Code: "survey.bench.off_wall", Status: Own, Source: impossible, Says: "The bench mark at {at} is not on this wall, which is {length} long."},
+	{Code: "survey.bench.off_wall", Status: Own, Source: impossible, Says: "The bench mark at {at} is not on this wall."},
 
 	// Openings and points.
-	{Code: "survey.opening.off_wall", Status: Own, Source: impossible, Says: "This opening reaches to {at}, off the wall, which ends at {most}."},
+	{Code: "survey.opening.off_wall", Status: Own, Source: impossible, Says: "This opening reaches to {at}, off the wall."},
 	{Code: "survey.opening.head_under_sill", Status: Own, Source: impossible, Says: "The head of this opening is not above its sill."},
 	{Code: "survey.opening.sill_under_floor", Status: Own, Source: impossible, Says: "The sill of this opening is under the floor at {at}."},
 	{Code: "survey.opening.head_above_ceiling", Status: Own, Source: impossible, Says: "The head of this opening is {over} above the ceiling at {at}."},
-	{Code: "survey.point.off_wall", Status: Own, Source: impossible, Says: "This point at {at} is not on this wall, which is {length} long."},
+	{Code: "survey.point.off_wall", Status: Own, Source: impossible, Says: "This point at {at} is not on this wall."},
 
 	// Overheads.
-	{Code: "survey.overhead.off_wall", Status: Own, Source: impossible, Says: "This overhead reaches to {at}, off the wall, which ends at {most}."},
+	{Code: "survey.overhead.off_wall", Status: Own, Source: impossible, Says: "This overhead reaches to {at}, off the wall."},
 	{Code: "survey.overhead.above_ceiling", Status: Own, Source: impossible,
 		Says: "At {at} this underside is not below the ceiling: there is {gap} between them."},
 	{Code: "survey.overhead.under_floor", Status: Own, Source: impossible,
