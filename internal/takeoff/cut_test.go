@@ -96,15 +96,16 @@ func TestTrimThatRunsOut(t *testing.T) {
 
 // One cabinet's stretch of the three-metre soffit opened up to the ceiling, from 900
 // to 1700: 0.80 × 0.33 + 0.80 × 0.30 = 0.504 m2 of board; framing 3 × 0.80 and
-// 3 hangers of 0.63; new faces 2 × 0.099; plumb cuts 2 × 0.63; the ceiling shows
-// only at the edge, 0.80 × 0.15 filled and 0.80 × 0.30 painted.
+// 3 hangers of 0.63; new faces 2 × 0.099; plumb cuts 2 × 0.63; ceiling and
+// wall over the cabinets show, 0.80 × 0.33 + 0.80 × 0.30, and the ceiling's edge,
+// 0.80 × 0.15 filled and 0.80 × 0.30 painted.
 func TestPartOpened(t *testing.T) {
 	k := cook(threeMetres().Room.Walls, hung(0, 903, 1697, 2360))
 	got := take(k, kitchen.OpenPart, survey.WallSpan{Wall: 0, From: 900 * mm, To: 1700 * mm})
 	have := sums(got.Items)
 	for w, q := range map[Work]string{
-		BoardOff: "0.504", FrameOff: "4.29", BoardOn: "0.198", Cut: "1.26", Patch: "0.219", Paint: "0.438", Hangers: "", FrameRefit: "",
-	} { // patch 0.12 + 2 × 0.33 × 0.15; paint 0.24 + 0.198
+		BoardOff: "0.504", FrameOff: "4.29", BoardOn: "0.198", Cut: "1.26", Patch: "0.723", Paint: "0.942", Hangers: "", FrameRefit: "",
+	} { // patch 0.504 + 0.12 + 2 × 0.33 × 0.15; paint 0.504 + 0.24 + 0.198
 		if have[w] != q {
 			t.Errorf("%s: %s, want %s", w, have[w], q)
 		}

@@ -6,7 +6,6 @@ import (
 )
 
 // makeGood makes the ceiling and the walls good where all of a stretch comes down.
-// Over a part that is opened the cabinets hide them but for the edge.
 func (s *sheet) makeGood(st *stretch) {
 	s.boardCeiling(st)
 	patch, paint := s.account(Patch), s.account(Paint)
@@ -15,9 +14,6 @@ func (s *sheet) makeGood(st *stretch) {
 			patch.add(times(patch.metre("length", along), patch.length("band", f.upTo(Band))))
 			paint.add(times(paint.metre("length", along), paint.length("blend", f.upTo(CeilingBlend))))
 		}
-	}
-	if st.cut != nil {
-		return
 	}
 	for _, p := range st.area {
 		seen := without(p, s.hides())
