@@ -10,6 +10,14 @@ type Survey struct {
 	Bench       *Bench  `json:"bench,omitzero" doc:"A permanent mark from which the laser line can be found again."`
 	Walls       []Wall  `json:"walls" minItems:"1" maxItems:"50" doc:"Walls from left to right, as seen from inside."`
 	Cleared     *Clear  `json:"cleared,omitzero" doc:"What licensed people have already tested and cleared."`
+	LocalRules  *Local  `json:"local_rules,omitzero" doc:"What local code says of old materials; in place of the code set's figures."`
+}
+
+// Local is what local code says of old materials where it is not the code set's.
+type Local struct {
+	AsbestosTo int    `json:"asbestos_to,omitzero" minimum:"1000" maximum:"2200" doc:"Textured and plastered surfaces in houses up to this year count as containing asbestos until tested."`
+	LeadBefore int    `json:"lead_before,omitzero" minimum:"1000" maximum:"2200" doc:"Paint in houses built before this year counts as containing lead until tested."`
+	LeadArea   Amount `json:"lead_area,omitzero" doc:"Painted area in a room, in square metres, up to which a cut needs no licensed firm; where left out, every cut needs one. Taking painted parts down always does."`
 }
 
 // Clear says which hazards have been tested and found absent or dealt with.
@@ -120,7 +128,7 @@ type Overhead struct {
 type Make struct {
 	Lining       Length `json:"lining,omitzero" doc:"Thickness of its board; default 12.5 mm or 1/2 in, an assumption."`
 	BottomMember Length `json:"bottom_member,omitzero" doc:"Height of the lowest framing member; default 38 mm or 1 1/2 in, an assumption."`
-	Spacing      Length `json:"spacing,omitzero" doc:"Spacing of its framing; default 400 mm or 16 in, an assumption."`
+	Spacing      Length `json:"spacing,omitzero" doc:"Spacing of its framing, centre to centre; default 400 mm, an assumption."`
 	HungFrom     string `json:"hung_from,omitempty" enum:"joists,trusses,slab,wall,unknown" doc:"What carries it; default unknown."`
 	NewBottom    Length `json:"new_bottom,omitzero" doc:"Thickness of the new board under a cut; default none, since cabinets hide it."`
 	LeastStub    Length `json:"least_stub,omitzero" doc:"Least height of what may be left hanging after a cut; default lining plus bottom member."`

@@ -10,7 +10,6 @@ const (
 	CodeDuplicate  = "body.member.duplicate"
 	CodeMissing    = "body.member.missing"
 	CodeName       = "body.member.name"
-	CodeTooFew     = "body.member.too_few"
 	CodeNull       = "body.value.null"
 	CodeType       = "body.value.type"
 	CodeNotAllowed = "body.value.not_allowed"
@@ -23,3 +22,8 @@ const (
 	CodeListLong   = "body.list.too_long"
 	CodeUnreadable = "body.value.unreadable"
 )
+
+// CodeNoReading is what a level that says nothing is refused for. A reading is the one
+// object of the contract that must not be empty, and one that says something, but
+// not how high, is refused for the same by whoever looks at what it means.
+const CodeNoReading = "survey.reading.not_one"

@@ -93,7 +93,7 @@ var changes = []change{
 	{"too long a list", `"stock": [2400]`, `"stock": [1,2,3,4,5,6,7,8,9,10,11]`, CodeListLong, "/system/rail/stock"},
 	{"an empty text", `"pencil line by the door"`, `""`, CodeTextShort, "/survey/bench/says"},
 	{"too long a text", `"pencil line by the door"`, `"` + strings.Repeat("ä", 201) + `"`, CodeTextLong, "/survey/bench/says"},
-	{"an empty level", `{"down": 203}`, `{}`, CodeTooFew, "/survey/bench/level"},
+	{"an empty level", `{"down": 203}`, `{}`, CodeNoReading, "/survey/bench/level"},
 	{"bytes that are no UTF-8", `pencil line`, "pencil\xff line", CodeEncoding, "/survey/bench/says"},
 	{"half a surrogate pair", `pencil line`, `pencil \ud800 line`, CodeEncoding, "/survey/bench/says"},
 	{"a name that is no UTF-8", `"tape": 1`, "\"ta\xffpe\": 1", CodeEncoding, ""},

@@ -39,8 +39,8 @@ func (w *walk) object(s *jsonschema.Schema) (bool, error) {
 
 // member reads one member's value and keeps it where it is a good one.
 func (w *walk) member(s *jsonschema.Schema, name string, sound, again bool) error {
-	values, known := w.known(s, name, sound)
-	if !known {
+	values, named := w.known(s, name, sound)
+	if values == nil {
 		return w.skip()
 	}
 	if again {
@@ -49,17 +49,18 @@ func (w *walk) member(s *jsonschema.Schema, name string, sound, again bool) erro
 	before, holes := w.out.Len(), len(w.holes)
 	w.name(name)
 	there, err := w.usable(values)
-	if !there || again {
+	if !there || again || !named {
 		w.out.Truncate(before)
 	}
-	if again {
-		w.holes = w.holes[:holes] // the first of the two counts
+	if again || !named {
+		w.holes = w.holes[:holes] // the first of two counts, and what has no name is not there
 	}
 	return err
 }
 
-// known is the schema of a member; names that do not belong here are noted.
-func (w *walk) known(s *jsonschema.Schema, name string, sound bool) (*jsonschema.Schema, bool) {
+// known is the schema of a member, where there is one, and whether its name is a
+// good one; names that do not belong here are noted.
+func (w *walk) known(s *jsonschema.Schema, name string, sound bool) (values *jsonschema.Schema, named bool) {
 	if values, listed := s.Properties[name]; listed {
 		return values, true
 	}
@@ -71,6 +72,7 @@ func (w *walk) known(s *jsonschema.Schema, name string, sound bool) (*jsonschema
 	case s.PropertyNames != nil && !s.PropertyNames.Pattern.MatchString(name):
 		f := formOf(s.PropertyNames.Pattern.String())
 		w.note(CodeName, "This name "+f.words+".", "form", f.key)
+		return values, false
 	default:
 		return values, true
 	}
@@ -120,7 +122,7 @@ func (w *walk) missing(s *jsonschema.Schema, seen map[string]bool) {
 // has emptied is no use either.
 func (w *walk) enoughMembers(s *jsonschema.Schema, n int, kept bool) bool {
 	if s.MinProperties != nil && n < *s.MinProperties {
-		w.note(CodeTooFew, "This must not be empty.", "known", strings.Join(names(s), ", "))
+		w.note(CodeNoReading, "This must not be empty: a level is read in exactly one way.", "known", strings.Join(names(s), ", "))
 	}
 	return s.MinProperties == nil || kept
 }

@@ -67,6 +67,9 @@ func everywhere(found [][]Fault) []Fault {
 			out = append(out, f)
 		}
 	}
+	if len(out) == 0 {
+		return found[0]
+	}
 	return out
 }
 

@@ -36,6 +36,7 @@ func (b *body) survey() {
 	if in.Cleared != nil {
 		b.room.Cleared = survey.Cleared{Asbestos: in.Cleared.Asbestos, Lead: in.Cleared.Lead}
 	}
+	b.readLocalRules()
 	b.readFrame()
 	b.readShells()
 	b.join()
