@@ -15,6 +15,7 @@ var surveyRules = []Rule{
 		Says: "This stretch ends at {to}, which is not to the right of where it starts, {from}."},
 	{Code: "survey.amount.syntax", Status: Own, Source: ownRule, Says: "This is not a decimal number of ordinary length."},
 	{Code: "survey.amount.negative", Status: Own, Source: ownRule, Says: "This number must not be negative."},
+	{Code: "survey.local_rules.no_year", Status: Own, Source: ownRule, Says: "An area up to which a cut is minor needs lead_before, the year of the rule that it belongs to."},
 	{Code: "survey.amount.too_large", Status: Own, Source: ownRule, Says: "This number is beyond 1000000000."},
 
 	// Readings and laser lines.

@@ -3,6 +3,7 @@ package survey
 import (
 	"railhead/internal/length"
 	"railhead/internal/level"
+	"railhead/internal/money"
 )
 
 // CodeSet is the set of building codes that applies.
@@ -24,7 +25,15 @@ type Room struct {
 	Built     int             // year; 0 unknown
 	CodeSet   CodeSet
 	Cleared   Cleared
+	Local     Local
 	Bench     *Bench
+}
+
+// Local is what local code says of old materials; years are 0 where it says nothing.
+type Local struct {
+	AsbestosTo int            // surfaces in houses up to this year are presumed to contain asbestos
+	LeadBefore int            // paint in houses from before this year is presumed to contain lead
+	LeadArea   money.Quantity // painted area in a room, in m², up to which a cut is minor
 }
 
 // Cleared says which hazards have been tested and dealt with.
