@@ -30,6 +30,8 @@ var slips = []slip{
 	{"a bench mark on no wall", []change{{"/survey/bench/wall", `"nowhere"`}}, "ref.unknown /survey/bench/wall", nil},
 	{"a bench mark read twice", []change{{"/survey/bench/level/up", "10"}}, "survey.reading.not_one /survey/bench/level", nil},
 	{"a bench mark read by nobody's laser", []change{{"/survey/bench/level/laser", `"Q"`}}, "ref.unknown /survey/bench/level/laser", []string{"/survey/bench/level/down"}},
+	{"an area of less than nothing", []change{{"/survey/local_rules/lead_area", "-1"}}, "survey.amount.negative /survey/local_rules/lead_area", nil},
+	{"an area of no rule", []change{{"/survey/local_rules/lead_before", ""}}, "survey.local_rules.no_year /survey/local_rules/lead_before", []string{"/survey/local_rules/lead_area"}},
 
 	{"a wall of no length", []change{{longWall + "/length", "0"}}, "survey.length.not_positive " + longWall + "/length", nil},
 	{"a wall by nobody's laser", []change{{longWall + "/laser", `"Z"`}}, "ref.unknown " + longWall + "/laser", nil},
