@@ -30,6 +30,8 @@ const (
 	gateAsbestos       = "gate.asbestos.presumed"
 	gateAsbestosYear   = "gate.asbestos.year_unknown"
 	gateAsbestosCode   = "gate.asbestos.code_unknown"
+	gateAsbestosLocal  = "gate.asbestos.local_rule"
+	gateLeadLocal      = "gate.lead.local_rule"
 	gateLeadArea       = "gate.lead.beyond_minor"
 	gateLeadDemolition = "gate.lead.demolition"
 	gateLeadCode       = "gate.lead.code_unknown"

@@ -115,18 +115,18 @@ func downwards(at []length.Length, lowest length.Length) []length.Length {
 // lowestCeiling is how far the ceiling may come down before it swallows an
 // overhead.
 func (r *reckoning) lowestCeiling() length.Length {
-	room := length.Length(length.Metre).Exact()
+	room := length.Metre.Exact()
 	for _, o := range r.k.Overheads() {
 		if o.GoesWithOldCabinets() {
 			continue
 		}
 		wall := &r.k.Room.Walls[o.Wall]
-		room = length.Smaller(room, clear(wall, o))
+		room = length.Smaller(room, clearance(wall, o))
 	}
 	return -max(0, room.Floor()-length.Millimetre).RoundTo(ceilingStep, length.Down)
 }
 
-// clear is the least that is certain between an overhead's underside and the ceiling.
-func clear(w *survey.Wall, o *survey.Overhead) length.Exact {
+// clearance is the least that is certain between an overhead's underside and the ceiling.
+func clearance(w *survey.Wall, o *survey.Overhead) length.Exact {
 	return w.Ceiling.Lowest(o.From, o.To).Value.Sub(o.Underside.Highest(o.From, o.To).Value)
 }

@@ -22,6 +22,8 @@ func (m *matter) asbestosGates() []Gate {
 			g.Pointer = p.Pointer + "/textured"
 		}
 		switch {
+		case m.k.Room.Local.AsbestosTo > 0:
+			g.Code = gateAsbestosLocal
 		case m.k.Room.Built == 0:
 			g.Code, g.Params = gateAsbestosYear, nil
 		case m.k.Room.CodeSet == survey.CodeUnspecified:
@@ -36,7 +38,7 @@ func (m *matter) asbestosGates() []Gate {
 // cut of no more than 6 ft² in the room; taking painted parts down never counts
 // as minor (40 CFR 745.83). Where nobody named the code set, the exclusion is
 // not relied on, and only paint that was seen shuts the gate: no country's rule
-// is assumed.
+// is assumed. A local rule that the request gives stands in place of all that.
 func (m *matter) leadGates(o kitchen.Option) []Gate {
 	var out []Gate
 	for _, p := range m.group.Parts {
@@ -45,7 +47,12 @@ func (m *matter) leadGates(o kitchen.Option) []Gate {
 		}
 		g := Gate{Pointer: p.Pointer + "/painted", Licensed: true}
 		g.Params = append(m.year(), finding.Word("area", m.paint.SquareFeet()))
-		switch unspecified := m.k.Room.CodeSet == survey.CodeUnspecified; {
+		switch unspecified, local := m.k.Room.CodeSet == survey.CodeUnspecified, m.k.Room.Local; {
+		case local.LeadBefore > 0:
+			if o == kitchen.Trim && !m.paint.Beyond(local.LeadArea) {
+				continue
+			}
+			g.Code = gateLeadLocal
 		case unspecified && p.Painted != survey.Yes:
 			continue
 		case unspecified:

@@ -69,6 +69,11 @@ func TestGates(t *testing.T) {
 		{"a pipe from beyond the cut is not", 2500, kitchen.Trim, true, nil, []func(*kitchen.Kitchen){holding(survey.PipeRun, 2110, survey.NotMovable), narrow(96)}},
 		{"what the old cabinets carry cannot stay", 2500, kitchen.Keep, false, []string{gateGoesAnyhow}, []func(*kitchen.Kitchen){on(carried)}},
 		{"nor is there anything to trim", 2500, kitchen.Trim, false, []string{gateNothingToTake}, []func(*kitchen.Kitchen){on(carried)}},
+		{"a local rule presumes asbestos to its own year", 2500, kitchen.Trim, true, []string{gateAsbestosLocal}, []func(*kitchen.Kitchen){built(1993), on(textured), local(survey.Local{AsbestosTo: 1993})}},
+		{"a local rule ends with its year", 2500, kitchen.Trim, true, nil, []func(*kitchen.Kitchen){built(1994), on(textured), local(survey.Local{AsbestosTo: 1993})}},
+		{"a local rule on paint lets a small cut pass", 2500, kitchen.Trim, true, nil, []func(*kitchen.Kitchen){built(1961), on(paintedYes), local(survey.Local{LeadBefore: 1962, LeadArea: 213})}},
+		{"0.603 x (0.33 + 0.022) = 0.212256 m2 is beyond 0.212", 2500, kitchen.Trim, true, []string{gateLeadLocal}, []func(*kitchen.Kitchen){built(1961), on(paintedYes), local(survey.Local{LeadBefore: 1962, LeadArea: 212})}},
+		{"taking painted parts down is never minor, by a local rule too", 2500, kitchen.RemoveOpen, true, []string{gateLeadLocal}, []func(*kitchen.Kitchen){built(1961), on(paintedYes), local(survey.Local{LeadBefore: 1962, LeadArea: 9000})}},
 		{"the hood stays: so does its box", 2500, kitchen.Move, false, []string{gateHoodStays}, []func(*kitchen.Kitchen){on(ductBox), hood(false)}},
 		{"the hood stays: its box is not taken down", 2500, kitchen.RemoveOpen, false, []string{gateHoodStays}, []func(*kitchen.Kitchen){on(ductBox), hood(false)}},
 		{"the hood moves: so may its box", 2500, kitchen.Move, true, nil, []func(*kitchen.Kitchen){on(ductBox), hood(true)}},
@@ -104,6 +109,13 @@ func narrow(width int) func(*kitchen.Kitchen) {
 func tallestRow(k *kitchen.Kitchen) { k.Plan.Cabinets[0] = wallCabinet("a", 0, 0, 600, 900) }
 
 // lowBeam crosses the cabinet in front of the soffit.
+// local is a rule on old materials that the request gives.
+func local(l survey.Local) func(*kitchen.Kitchen) {
+	return func(k *kitchen.Kitchen) { k.Room.Local = l }
+}
+
+func paintedYes(o *survey.Overhead) { o.Painted = survey.Yes }
+
 func lowBeam(k *kitchen.Kitchen) {
 	b := soffit("b", 0, 0, 3600, 2200)
 	b.Kind, b.Structure, b.MayCut = survey.Beam, survey.Solid, survey.CutNo

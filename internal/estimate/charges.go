@@ -3,6 +3,7 @@ package estimate
 import (
 	"railhead/internal/belief"
 	"railhead/internal/money"
+	"railhead/internal/takeoff"
 )
 
 // ChargeCodes are the codes of what a trade charges for coming, and of the least
@@ -79,8 +80,11 @@ func appendTopUp(shared []Line, minimum Line, lines []Line) []Line {
 	if mean == 0 && cost == (money.Spread{}) {
 		return shared
 	}
-	e := Event{Chance: minimum.If}
+	e, least := Event{Chance: minimum.If}, minimum.Mean // the minimum times the chance of the call
 	minimum.Rate, minimum.Cost, minimum.Mean = cost.Likely, cost, mean
+	minimum.Formula, minimum.Inputs = "minimum - labour", []takeoff.Input{
+		{Name: "minimum", Value: least.Decimal(), Unit: "1"}, {Name: "labour", Value: least.Minus(mean).Decimal(), Unit: "1"},
+	}
 	minimum.Spread, minimum.Deviation = e.spread(cost), e.deviation(cost)
 	return append(shared, minimum)
 }

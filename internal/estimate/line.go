@@ -27,6 +27,7 @@ type Line struct {
 	Deviation  money.Amount
 	TaxPercent money.Quantity // percent, in thousandths
 	Assumed    bool           // some rate of it was not given in the request
+	Formula    string         // that the quantity is reckoned by, in the names of the inputs
 	Inputs     []takeoff.Input
 	merged     bool         // several lines told as one
 	tax        money.Amount // of a merged line

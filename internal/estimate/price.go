@@ -52,7 +52,7 @@ func (p *pricing) labour(item *takeoff.Item, j *job) {
 		Pointer: item.Pointer, Kind: Labour, Code: j.code, Trade: j.trade,
 		Unit: "h", Quantity: taken(item.Quantity, hours.Likely), RateCode: j.wageCode, HoursCode: j.hoursCode,
 		Rate: wage.Likely, Cost: labour(item.Quantity, hours, wage), TaxPercent: wage.Tax,
-		Assumed: !wage.Given || !hours.Given, Inputs: formula(item, hours.Likely),
+		Assumed: !wage.Given || !hours.Given, Formula: "quantity*hours_per_unit, quantity = " + item.Formula, Inputs: formula(item, hours.Likely),
 	})
 }
 
@@ -63,7 +63,7 @@ func (p *pricing) material(item *takeoff.Item, j *job) {
 		Pointer: item.Pointer, Kind: Material, Code: j.code, Trade: j.paid,
 		Unit: item.Work.Unit(), Quantity: item.Quantity, RateCode: j.materialCode,
 		Rate: rate.Likely, Cost: material(item.Quantity, &rate, j), TaxPercent: rate.Tax,
-		Assumed: !rate.Given, Inputs: item.Inputs,
+		Assumed: !rate.Given, Formula: item.Formula, Inputs: item.Inputs,
 	}
 	if j.saved {
 		line.Kind, line.Rate = Saving, -rate.Likely

@@ -4,6 +4,7 @@ import (
 	"math/big"
 
 	"railhead/internal/length"
+	"railhead/internal/money"
 )
 
 // Area is a surface in square nanometres.
@@ -32,6 +33,12 @@ var minorRepair = AreaOf(6*length.Foot, length.Foot)
 // one room. Work that demolishes a painted surface never is minor, however
 // small; the caller knows which it is.
 func (a Area) BeyondMinorRepair() bool { return a.value().Cmp(minorRepair.value()) > 0 }
+
+// Beyond reports whether it is more than an area in square metres.
+func (a Area) Beyond(m2 money.Quantity) bool {
+	thousandth := AreaOf(length.Metre, length.Millimetre) // of a square metre
+	return a.value().Cmp(new(big.Int).Mul(thousandth.value(), big.NewInt(int64(m2)))) > 0
+}
 
 // SquareFeet is the area for people, rounded up to a tenth.
 func (a Area) SquareFeet() string {

@@ -65,7 +65,7 @@ func (s *site) structure(o *survey.Overhead) {
 func (s *site) asbestos(o *survey.Overhead) {
 	switch suspicion := Asbestos(s.k.Room, o); {
 	case suspicion == Unsuspected:
-	case s.k.Room.CodeSet == survey.CodeNone:
+	case s.k.Room.CodeSet == survey.CodeNone || s.k.Room.Local.AsbestosTo > 0:
 		s.warn("caution.asbestos.local", o.Pointer)
 	case suspicion == Presumed:
 		s.warn("caution.asbestos.presumed", o.Pointer)
@@ -77,7 +77,7 @@ func (s *site) asbestos(o *survey.Overhead) {
 func (s *site) lead(o *survey.Overhead) {
 	switch suspicion := Lead(s.k.Room, o); {
 	case suspicion == Unsuspected:
-	case s.k.Room.CodeSet == survey.CodeNone:
+	case s.k.Room.CodeSet == survey.CodeNone || s.k.Room.Local.LeadBefore > 0:
 		s.warn("caution.lead.local", o.Pointer)
 	case suspicion == Presumed:
 		s.warn("caution.lead.renovation", o.Pointer)

@@ -33,6 +33,8 @@ func Asbestos(room *survey.Room, o *survey.Overhead) Suspicion {
 	switch {
 	case room.Cleared.Asbestos:
 		return Unsuspected
+	case room.Local.AsbestosTo > 0:
+		return presumedTo(room.Built, room.Local.AsbestosTo, Surfaced(o))
 	case room.CodeSet == survey.CodeNone:
 		return upTo(room.Built, firstBanYear-1)
 	case upTo(room.Built, LastAsbestosYear) == Unsuspected:
@@ -53,6 +55,8 @@ func Lead(room *survey.Room, o *survey.Overhead) Suspicion {
 	switch {
 	case room.Cleared.Lead || o.Painted == survey.No:
 		return Unsuspected
+	case room.Local.LeadBefore > 0:
+		return presumedTo(room.Built, room.Local.LeadBefore-1, true)
 	case room.CodeSet == survey.CodeNone || room.Built == 0:
 		return upTo(room.Built, FirstLeadFreeYear-1)
 	case room.Built < FirstLeadFreeYear:
@@ -60,6 +64,15 @@ func Lead(room *survey.Room, o *survey.Overhead) Suspicion {
 	default:
 		return Unsuspected
 	}
+}
+
+// presumedTo presumes by a local rule what is of a kind that the rule names, up to
+// its year; an unknown year is a question, not a presumption.
+func presumedTo(built, last int, named bool) Suspicion {
+	if built == 0 || built > last || !named {
+		return upTo(built, last)
+	}
+	return Presumed
 }
 
 // upTo warns of buildings up to a year, and of those whose year nobody gave.
