@@ -2,7 +2,6 @@ package resolve
 
 import (
 	"railhead/api"
-	"railhead/internal/finding"
 )
 
 // ids are the names of the request that others refer to.
@@ -88,68 +87,4 @@ func groupOf(o *api.Overhead) string {
 		return o.PartOf
 	}
 	return o.ID
-}
-
-// keep notes what an id names. An id of two things names neither, until one of them has another.
-func keep[T any](names map[string]T, id string, thing T, unique bool) {
-	if unique {
-		names[id] = thing
-	} else {
-		delete(names, id)
-	}
-}
-
-// register keeps the ids of one kind.
-type register struct {
-	b     *body
-	kind  string
-	taken map[string]bool
-}
-
-func (r *register) add(id, pointer string) bool {
-	if !isID(id) {
-		r.b.fault(missingOr(id, "body.value.pattern"), pointer+"/id")
-		r.b.nameless[r.kind]++
-		return false
-	}
-	return r.addOptional(id, pointer)
-}
-
-func (r *register) addOptional(id, pointer string) bool {
-	if id == "" {
-		return false
-	}
-	if r.taken == nil {
-		r.taken = map[string]bool{}
-	}
-	if r.taken[id] {
-		r.b.fault("id.duplicate", pointer+"/id", finding.Word("kind", r.kind))
-		r.b.nameless[r.kind]++ // it may be meant to have another
-		r.b.twice[named{r.kind, id}] = true
-		return false
-	}
-	r.taken[id] = true
-	return true
-}
-
-// refer finds what a reference names, or refuses it.
-func refer[T any](b *body, names map[string]T, kind, name, pointer string) (T, bool) {
-	found, ok := names[name]
-	switch {
-	case ok:
-	case name == "":
-		b.fault("body.member.missing", pointer)
-	default:
-		b.astray(kind, name, pointer)
-	}
-	return found, ok
-}
-
-// onWall finds the wall that a member names. Where it names none, there is a wall all the same of which nothing is known.
-func (b *body) onWall(name, pointer string) (*wall, bool) {
-	i, ok := refer(b, b.ids.walls, "wall", name, pointer)
-	if !ok {
-		return &b.nowhere, false
-	}
-	return &b.walls[i], true
 }

@@ -32,6 +32,28 @@ func (b *body) astray(kind, name, pointer string) {
 	}
 }
 
+// refer finds what a reference names, or refuses it.
+func refer[T any](b *body, names map[string]T, kind, name, pointer string) (T, bool) {
+	found, ok := names[name]
+	switch {
+	case ok:
+	case name == "":
+		b.fault("body.member.missing", pointer)
+	default:
+		b.astray(kind, name, pointer)
+	}
+	return found, ok
+}
+
+// onWall finds the wall that a member names. Where it names none, there is a wall all the same of which nothing is known.
+func (b *body) onWall(name, pointer string) (*wall, bool) {
+	i, ok := refer(b, b.ids.walls, "wall", name, pointer)
+	if !ok {
+		return &b.nowhere, false
+	}
+	return &b.walls[i], true
+}
+
 // unexplained are the faults without the references that may name something whose own name is not usable: while there
 // are as many things without one as there are unknown names of their kind.
 func (b *body) unexplained() []Fault {
