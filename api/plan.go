@@ -36,8 +36,8 @@ type Cooking struct {
 // Hood is the cooker hood.
 type Hood struct {
 	Kind        string `json:"kind" enum:"ducted,recirculating,downdraft" doc:"How it gets rid of the air."`
-	Airflow     Amount `json:"airflow,omitzero" doc:"Its airflow, in airflow_unit; the two go together."`
-	AirflowUnit string `json:"airflow_unit,omitempty" enum:"m3/h,cfm,l/s" doc:"The unit of airflow."`
+	Airflow     Amount `json:"airflow,omitzero" validate:"required_with=AirflowUnit" doc:"Its airflow, in airflow_unit; the two go together."`
+	AirflowUnit string `json:"airflow_unit,omitempty" validate:"required_with=Airflow" enum:"m3/h,cfm,l/s" doc:"The unit of airflow."`
 	DuctBox     string `json:"duct_box,omitempty" pattern:"^[A-Za-z0-9._-]{1,40}$" doc:"The duct box that its duct runs in."`
 	Underside   Length `json:"underside,omitzero" doc:"Above the datum."`
 	Clearance   Length `json:"clearance,omitzero" doc:"Least height of the hood over the cooking surface, from its instructions."`
@@ -55,7 +55,7 @@ type Cabinet struct {
 	Height    Length  `json:"height" doc:"Height of the carcass, without legs."`
 	Depth     Length  `json:"depth,omitzero" doc:"Default the smallest in the system."`
 	Underside Length  `json:"underside,omitzero" doc:"For a wall cabinet, above the datum; default the system's plus row_shift. Does not go with top."`
-	Top       Length  `json:"top,omitzero" doc:"Above the datum; default from the height."`
+	Top       Length  `json:"top,omitzero" validate:"excluded_with=Underside" doc:"Above the datum; default from the height."`
 	Door      *Door   `json:"door,omitzero" doc:"Its front."`
 	Corner    *Corner `json:"corner,omitzero" doc:"Makes it a corner cabinet."`
 	Built     string  `json:"built,omitempty" enum:"lying,upright" doc:"How a tall carcass is put together; default lying."`

@@ -48,9 +48,7 @@ func (b *body) readLevels(in *api.Cabinet, c *cabinet.Placed, kindOK, heightOK b
 	top, topOK := b.optional(in.Top, c.Pointer+"/top", positive)
 	under, _ := b.optional(in.Underside, c.Pointer+"/underside", notNegative)
 	c.OwnLevel = in.Top.Given() || in.Underside.Given()
-	if in.Top.Given() && in.Underside.Given() {
-		b.fault("plan.cabinet.top_and_underside", c.Pointer+"/top")
-	}
+	b.related(in, c.Pointer, "plan.cabinet.top_and_underside")
 	if in.Underside.Given() && kindOK && c.Stands() {
 		b.fault("plan.cabinet.underside_of_standing", c.Pointer+"/underside")
 	}

@@ -41,12 +41,7 @@ func (b *body) hood(in *api.Hood, pointer string) *cabinet.Hood {
 		Moves:     in.Moves,
 	}
 	b.amount(in.Airflow, pointer+"/airflow")
-	switch unit := in.AirflowUnit != ""; {
-	case unit && !in.Airflow.Given():
-		b.fault("body.member.missing", pointer+"/airflow")
-	case !unit && in.Airflow.Given():
-		b.fault("body.member.missing", pointer+"/airflow_unit")
-	}
+	b.related(in, pointer, "")
 	if in.DuctBox != "" {
 		h.DuctBox = b.ductBox(in.DuctBox, pointer+"/duct_box")
 	}
