@@ -48,6 +48,29 @@ func (e Exact) Rat() *big.Rat {
 	return r.Add(r, frac)
 }
 
+// Fraction is num / den nanometres; den is above 0.
+func Fraction(num, den int64) Exact {
+	q, rest := floorDiv(Length(num), Length(den))
+	return fraction(q, uint64(rest), uint64(den))
+}
+
+// Fraction is e in nanometres as a fraction in lowest terms; false where two words are too short for it.
+func (e Exact) Fraction() (num, den int64, ok bool) {
+	if e.fitsWord() {
+		return int64(e.whole), 1, true
+	}
+	hi, lo := bits.Mul64(e.whole.size(), e.den)
+	if e.wide != nil || hi != 0 || lo > math.MaxInt64 || e.den > math.MaxInt64 {
+		return 0, 0, false
+	}
+	num = int64(lo)
+	if e.whole < 0 {
+		num = -num
+	}
+	sum, ok := addWhole(Length(num), Length(e.num))
+	return int64(sum), int64(e.den), ok
+}
+
 // Whole is e as a length, and whether it is one: a whole number of nanometres.
 func (e Exact) Whole() (Length, bool) { return e.whole, e.fitsWord() }
 

@@ -118,3 +118,23 @@ func TestSumsThatNeedMoreThanAWord(t *testing.T) {
 		t.Errorf("over the end and back: %v", got)
 	}
 }
+
+func TestFractionIsTheLength(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		e := exacts().Draw(t, "e")
+		num, den, ok := e.Fraction()
+		fits := e.Rat().Num().IsInt64() && e.Rat().Denom().IsInt64()
+		if ok != fits && e.Rat().Num().Cmp(big.NewInt(math.MinInt64)) != 0 {
+			t.Fatalf("%v in two words: %t, want %t", e, ok, fits)
+		}
+		if ok && (rat(num, den).Cmp(e.Rat()) != 0 || rat(num, den).Denom().Int64() != den) {
+			t.Fatalf("%v as %d/%d", e, num, den)
+		}
+		n, d := rapid.Int64().Draw(t, "num"), rapid.Int64Range(1, math.MaxInt64).Draw(t, "den")
+		got := Fraction(n, d)
+		checkForm(t, got)
+		if got.Rat().Cmp(rat(n, d)) != 0 {
+			t.Fatalf("%d/%d nm is %v", n, d, got)
+		}
+	})
+}

@@ -24,15 +24,40 @@ func Crossing(x0 Length, y0 Exact, x1 Length, y1 Exact, y Exact) Exact {
 // between is the way from a to b.
 func between(a, b Length) Exact { return b.Exact().Minus(a) }
 
+// Scale is e * part / of; where of is 0 it is e.
+func (e Exact) Scale(part, of Exact) Exact {
+	if of.Sign() == 0 {
+		return e
+	}
+	return scale(e, part, of)
+}
+
 // scale is e * part / of; of is not 0.
 func scale(e, part, of Exact) Exact {
-	if e.wide == nil && part.fitsWord() && of.fitsWord() {
-		if scaled, ok := scaleWords(e, part.whole.size(), of.whole.size()); ok {
-			return scaled.negIf((part.whole < 0) != (of.whole < 0))
+	if e.wide == nil {
+		if p, q, ok := share(part, of); ok {
+			if scaled, ok := scaleWords(e, p, q); ok {
+				return scaled.negIf((part.Sign() < 0) != (of.Sign() < 0))
+			}
 		}
 	}
 	r := e.Rat()
 	return FromRat(r.Mul(r, part.Rat()).Quo(r, of.Rat()))
+}
+
+// share is the size of part / of as a fraction of words.
+func share(part, of Exact) (p, q uint64, ok bool) {
+	if part.fitsWord() && of.fitsWord() {
+		return part.whole.size(), of.whole.size(), true
+	}
+	a, b, ok := part.Fraction()
+	c, d, fits := of.Fraction()
+	if !ok || !fits || a == 0 {
+		return 0, 1, ok && fits
+	}
+	over, p := bits.Mul64(Length(a).size(), uint64(d))
+	above, q := bits.Mul64(Length(c).size(), uint64(b))
+	return p, q, over == 0 && above == 0
 }
 
 // scaleWords is e * part / of if machine words are long enough: whole number and fraction are scaled one after the

@@ -88,3 +88,18 @@ func TestWhereASlopeReachesALevel(t *testing.T) {
 		}
 	}
 }
+
+func TestScaleIsProductOverQuotient(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		e, part, of := exacts().Draw(t, "e"), exacts().Draw(t, "part"), exacts().Draw(t, "of")
+		got := e.Scale(part, of)
+		checkForm(t, got)
+		want := e.Rat()
+		if of.Sign() != 0 {
+			want.Quo(want.Mul(want, part.Rat()), of.Rat())
+		}
+		if got.Rat().Cmp(want) != 0 {
+			t.Fatalf("%v * %v / %v is %v", e, part, of, got)
+		}
+	})
+}
