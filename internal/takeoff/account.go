@@ -11,14 +11,16 @@ import (
 
 // account collects the terms of one quantity and the inputs that they use.
 type account struct {
+	bare   bool // nobody reads the formula
 	inputs []Input
 	names  map[Input]string // the name under which a figure is known, by its plain name
 	count  map[string]int   // how many figures have a plain name
+	begun  bool             // there is a term
 	total  figure
 }
 
 // input makes a figure known; the same figure under the same plain name is one.
-func (a *account) input(in Input, value *big.Rat) figure {
+func (a *account) input(in Input, value fraction) figure {
 	name, known := a.names[in]
 	if !known {
 		if a.names == nil {
@@ -37,61 +39,60 @@ func (a *account) input(in Input, value *big.Rat) figure {
 
 // metre is a length in metres, shown to the nanometre.
 func (a *account) metre(name string, l length.Exact) figure {
-	if whole, ok := l.Whole(); ok {
-		return a.length(name, whole)
+	if a.bare {
+		return figure{value: metres(l)}
 	}
-	value := l.Rat()
-	return a.input(Input{name, inMetres(l.Nearest()), "m"}, value.Quo(value, big.NewRat(int64(length.Metre), 1)))
+	return a.input(Input{name, inMetres(l.Nearest()), "m"}, metres(l))
 }
 
-func (a *account) length(name string, l length.Length) figure {
-	return a.input(Input{name, inMetres(l), "m"}, big.NewRat(int64(l), int64(length.Metre)))
-}
+func (a *account) length(name string, l length.Length) figure { return a.metre(name, l.Exact()) }
 
 // constant is a number of the table.
 func (a *account) constant(name string, q money.Quantity, unit string) figure {
-	return a.input(Input{name, q.Decimal(), unit}, big.NewRat(int64(q), int64(money.One)))
+	value := quotient(int64(q), int64(money.One))
+	if a.bare {
+		return figure{value: value}
+	}
+	return a.input(Input{name, q.Decimal(), unit}, value)
 }
 
 func (a *account) number(name string, n int) figure {
-	return a.input(Input{name, strconv.Itoa(n), "1"}, big.NewRat(int64(n), 1))
+	if a.bare {
+		return figure{value: integer(int64(n))}
+	}
+	return a.input(Input{name, strconv.Itoa(n), "1"}, integer(int64(n)))
 }
 
 // derived is what other accounts come to.
-func (a *account) derived(name string, value *big.Rat, unit string) figure {
-	return a.input(Input{name, decimalOf(value), unit}, value)
+func (a *account) derived(name string, value fraction, unit string) figure {
+	if a.bare {
+		return figure{value: value}
+	}
+	return a.input(Input{name, decimalOf(value.rat()), unit}, value)
 }
 
 // add adds a term, and take takes one off.
 func (a *account) add(f figure) {
-	if a.total.value == nil {
-		a.total = f
+	if !a.begun {
+		a.begun, a.total = true, f
 		return
 	}
 	a.total = plus(a.total, f)
 }
 
 func (a *account) take(f figure) {
-	if a.total.value == nil {
-		a.total = figure{text: "0", value: new(big.Rat)}
+	if !a.begun {
+		a.begun = true
+		if !a.bare {
+			a.total.text = "0"
+		}
 	}
 	a.total = minus(a.total, f)
 }
 
-// value is what the terms come to; the caller does not change it.
-func (a *account) value() *big.Rat {
-	if a.total.value == nil {
-		return new(big.Rat)
-	}
-	return a.total.value
-}
-
 // item is the account as an item of work; false where it comes to nothing.
 func (a *account) item(w Work, pointer string) (Item, bool) {
-	q, ok := money.QuantityFromRat(a.value())
-	if !ok {
-		q = money.Quantity(money.Most)
-	}
+	q := a.total.value.quantity()
 	return Item{w, pointer, q, a.total.text, a.inputs}, q > 0
 }
 

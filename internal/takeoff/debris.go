@@ -5,12 +5,12 @@ import "railhead/internal/money"
 // debris is what has to be carried out, loose, and what it weighs.
 func (s *sheet) debris() {
 	litres, mass := s.account(Waste), s.account(WasteMass)
-	if boards := s.of(BoardOff); boards.Sign() > 0 {
+	if boards := s.of(BoardOff); boards.sign() > 0 {
 		thick := s.o.Make.Lining
 		litres.add(times(litres.derived("boards", boards, "m2"), litres.length("thickness", thick), litres.constant("bulking", BoardBulking, "1"), litres.perCubicMetre()))
 		mass.add(times(mass.derived("boards", boards, "m2"), mass.length("thickness", thick), mass.constant("density", density(s.o), "kg/m3")))
 	}
-	if s.framing.Sign() > 0 {
+	if s.framing.sign() > 0 {
 		side := s.o.Make.BottomMember // light framing is as wide as it is high
 		litres.add(times(litres.derived("framing", s.framing, "m"), litres.length("member", side), litres.length("member", side),
 			litres.constant("bulking", FrameBulking, "1"), litres.perCubicMetre()))

@@ -1,14 +1,10 @@
 package takeoff
 
-import (
-	"math/big"
-	"strings"
-)
-
-// figure is a part of a formula and what it comes to.
+// figure is a part of a formula and what it comes to. Where nobody reads the
+// formula its text is empty.
 type figure struct {
 	text  string
-	value *big.Rat
+	value fraction
 	sum   bool // needs brackets as a factor
 }
 
@@ -19,42 +15,70 @@ func (f figure) factor() string {
 	return f.text
 }
 
+// bare reports whether nobody reads the formula.
+func (f figure) bare() bool { return f.text == "" }
+
 // times is a product of two figures or more.
 func times(a, b figure, more ...figure) figure {
-	value, factors := new(big.Rat).Mul(a.value, b.value), []string{a.factor(), b.factor()}
+	out := figure{value: a.value.times(b.value)}
 	for _, f := range more {
-		value.Mul(value, f.value)
-		factors = append(factors, f.factor())
+		out.value = out.value.times(f.value)
 	}
-	return figure{text: strings.Join(factors, "*"), value: value}
+	if !a.bare() {
+		out.text = a.factor() + "*" + b.factor()
+		for _, f := range more {
+			out.text += "*" + f.factor()
+		}
+	}
+	return out
 }
 
 func plus(a, b figure) figure {
-	return figure{a.text + " + " + b.text, new(big.Rat).Add(a.value, b.value), true}
+	out := figure{value: a.value.plus(b.value), sum: true}
+	if !a.bare() {
+		out.text = a.text + " + " + b.text
+	}
+	return out
 }
 
 func minus(a, b figure) figure {
-	return figure{a.text + " - " + b.factor(), new(big.Rat).Sub(a.value, b.value), true}
+	out := figure{value: a.value.minus(b.value), sum: true}
+	if !a.bare() {
+		out.text = a.text + " - " + b.factor()
+	}
+	return out
 }
 
 func half(f figure) figure {
-	return figure{text: f.factor() + "/2", value: new(big.Rat).Mul(f.value, big.NewRat(1, 2))}
+	out := figure{value: f.value.times(quotient(1, 2))}
+	if !f.bare() {
+		out.text = f.factor() + "/2"
+	}
+	return out
 }
 
 // over is a / b, where b is one input and not 0.
 func over(a, b figure) figure {
-	return figure{text: a.factor() + "/" + b.text, value: new(big.Rat).Quo(a.value, b.value)}
+	out := figure{value: a.value.over(b.value)}
+	if !a.bare() {
+		out.text = a.factor() + "/" + b.text
+	}
+	return out
 }
 
 func plusOne(f figure) figure {
-	return figure{f.text + " + 1", new(big.Rat).Add(f.value, big.NewRat(1, 1)), true}
+	out := figure{value: f.value.plus(integer(1)), sum: true}
+	if !f.bare() {
+		out.text = f.text + " + 1"
+	}
+	return out
 }
 
 // roundedUp is the least whole number that is not below f.
 func roundedUp(f figure) figure {
-	whole, rest := new(big.Int).DivMod(f.value.Num(), f.value.Denom(), new(big.Int))
-	if rest.Sign() > 0 {
-		whole.Add(whole, big.NewInt(1))
+	out := figure{value: f.value.up()}
+	if !f.bare() {
+		out.text = "ceil(" + f.text + ")"
 	}
-	return figure{text: "ceil(" + f.text + ")", value: new(big.Rat).SetInt(whole)}
+	return out
 }

@@ -16,6 +16,8 @@ type Job struct {
 	// Reached reports whether the option's work comes to a service; where it is nil,
 	// the work comes to all within its stretches.
 	Reached func(*survey.Overhead, *survey.Service) bool
+	// Bare leaves formulas and inputs out: for whoever reckons and tells nothing.
+	Bare bool
 }
 
 // Of measures a job. Keeping an overhead takes no work but for cabinets that are
@@ -35,7 +37,7 @@ func Of(k *kitchen.Kitchen, job Job) Takeoff {
 		s.find(&out.Found)
 	}
 	for _, w := range job.Swaps {
-		out.Items = appendSwap(out.Items, w)
+		out.Items = appendSwap(out.Items, w, job.Bare)
 	}
 	return out
 }

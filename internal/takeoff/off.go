@@ -1,8 +1,6 @@
 package takeoff
 
 import (
-	"math/big"
-
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
@@ -42,7 +40,7 @@ func (s *sheet) framingOff(st *stretch) {
 	members := times(a.number("members", Members), a.metre("length", long))
 	pieces := times(s.hangers(a, long), plus(a.length("depth", s.o.Depth), a.metre("mean_height", meanOf(st.runs))))
 	a.add(plus(members, pieces))
-	s.framing.Add(s.framing, members.value).Add(s.framing, pieces.value)
+	s.framing = s.framing.plus(members.value).plus(pieces.value)
 }
 
 // hangers is how many hangers a length has: one at each end, and no further apart
@@ -53,10 +51,9 @@ func (s *sheet) hangers(a *account, long length.Exact) figure {
 
 // meanOf is the mean height of runs.
 func meanOf(runs []run) length.Exact {
-	sum := new(big.Rat)
+	var sum fraction
 	for _, r := range runs {
-		both := r.left.Add(r.right).Rat()
-		sum.Add(sum, both.Mul(both, r.long().Rat()))
+		sum = sum.plus(metres(r.left.Add(r.right)).times(metres(r.long())))
 	}
-	return length.FromRat(sum.Quo(sum, new(big.Rat).Mul(big.NewRat(2, 1), longOf(runs).Rat())))
+	return sum.over(metres(longOf(runs)).times(integer(2))).nanometres()
 }

@@ -1,6 +1,7 @@
 package takeoff
 
 import (
+	"reflect"
 	"slices"
 	"testing"
 
@@ -262,6 +263,39 @@ func withPoint(t *rapid.T, p level.Profile) level.Profile {
 	out, fault := level.NewProfile(slices.Insert(slices.Clone(points), 1, extra))
 	if fault != nil {
 		panic(fault)
+	}
+	return out
+}
+
+// What is reckoned bare is what is told, less the words.
+func TestBareIsTheSameWork(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		k := anyKitchen(t)
+		j := job(k, anyOption(t))
+		for i := range k.Plan.Cabinets {
+			if c := &k.Plan.Cabinets[i]; rapid.Bool().Draw(t, "swap") {
+				h := c.Height + length.Length(drawn(t, "taller", -200, 240))*mm
+				j.Swaps = append(j.Swaps, cabinet.Swap{Cabinet: c, Height: h, Top: c.Underside + h})
+			}
+		}
+		told := Of(k, j)
+		j.Bare = true
+		if got := Of(k, j); !reflect.DeepEqual(got, wordless(told)) {
+			t.Fatalf("%s: %+v, told %+v", j.Option, got, told)
+		}
+	})
+}
+
+func wordless(t Takeoff) Takeoff {
+	strip := func(in []Item) (out []Item) {
+		for _, i := range in {
+			out = append(out, Item{Work: i.Work, Pointer: i.Pointer, Quantity: i.Quantity})
+		}
+		return out
+	}
+	out := Takeoff{Items: strip(t.Items), Reach: t.Reach, Behind: strip(t.Behind)}
+	for s := range t.Found {
+		out.Found[s] = strip(t.Found[s])
 	}
 	return out
 }

@@ -1,8 +1,6 @@
 package takeoff
 
 import (
-	"math/big"
-
 	"railhead/internal/length"
 	"railhead/internal/survey"
 	"railhead/internal/trim"
@@ -56,9 +54,7 @@ func (s *sheet) shorten(st *stretch, long length.Exact) {
 	a := s.account(Hangers)
 	hangers := s.hangers(a, long)
 	a.add(hangers)
-	off := meanOf(st.runs).Rat()
-	off.Quo(off, big.NewRat(int64(length.Metre), 1))
-	s.framing.Add(s.framing, off.Mul(off, hangers.value))
+	s.framing = s.framing.plus(metres(meanOf(st.runs)).times(hangers.value))
 }
 
 // closeEnds closes the faces that a cut leaves open: a plumb cut across the depth

@@ -1,7 +1,6 @@
 package takeoff
 
 import (
-	"math/big"
 	"slices"
 
 	"railhead/internal/length"
@@ -20,8 +19,7 @@ func (r run) at(x length.Exact) length.Exact {
 	if r.left.Equal(r.right) || x.Equal(r.from) {
 		return r.left
 	}
-	part := new(big.Rat).Quo(x.Sub(r.from).Rat(), r.long().Rat())
-	return r.left.Add(length.FromRat(part.Mul(part, r.right.Sub(r.left).Rat())))
+	return r.left.Add(r.right.Sub(r.left).Scale(x.Sub(r.from), r.long()))
 }
 
 // heights are the pieces of a span over which one profile is above another.
@@ -70,8 +68,7 @@ func sameSlope(a, b run) bool {
 	if rise.Sign() == 0 || other.Sign() == 0 {
 		return rise.Sign() == other.Sign()
 	}
-	left := new(big.Rat).Mul(rise.Rat(), b.long().Rat())
-	return left.Cmp(new(big.Rat).Mul(other.Rat(), a.long().Rat())) == 0
+	return rise.Scale(b.long(), a.long()).Equal(other)
 }
 
 // strips are the pieces over which a cut takes something off.

@@ -1,8 +1,6 @@
 package takeoff
 
 import (
-	"math/big"
-
 	"railhead/internal/cabinet"
 	"railhead/internal/length"
 	"railhead/internal/survey"
@@ -17,7 +15,7 @@ type sheet struct {
 	stretches []stretch
 	covers    []cover
 	accounts  map[Work]*account
-	framing   *big.Rat      // metres of it that become debris
+	framing   fraction      // metres of it that become debris
 	backed    []survey.Span // where the wall is boarded behind the rail
 	behind    account       // the ceiling's board, where nobody knows whether it is there
 }
@@ -41,7 +39,7 @@ func (st *stretch) height() string {
 }
 
 func (m *measuring) sheetOf(o *survey.Overhead) *sheet {
-	s := &sheet{measuring: m, o: o, faces: facesOf(m.k.Room, m.job.Group.Parts, o), accounts: map[Work]*account{}, framing: new(big.Rat)}
+	s := &sheet{measuring: m, o: o, faces: facesOf(m.k.Room, m.job.Group.Parts, o), accounts: map[Work]*account{}, behind: account{bare: m.job.Bare}}
 	switch {
 	case m.job.Option.TakesDown():
 		whole := survey.Span{From: o.From, To: o.To}
@@ -102,18 +100,18 @@ func (s *sheet) measure() {
 func (s *sheet) account(w Work) *account {
 	a, ok := s.accounts[w]
 	if !ok {
-		a = &account{}
+		a = &account{bare: s.job.Bare}
 		s.accounts[w] = a
 	}
 	return a
 }
 
 // of is what a kind of work comes to so far.
-func (s *sheet) of(w Work) *big.Rat {
+func (s *sheet) of(w Work) fraction {
 	if a, ok := s.accounts[w]; ok {
-		return a.value()
+		return a.total.value
 	}
-	return new(big.Rat)
+	return fraction{}
 }
 
 func (s *sheet) appendItems(out []Item) []Item {

@@ -1,8 +1,6 @@
 package takeoff
 
 import (
-	"math/big"
-
 	"railhead/internal/belief"
 	"railhead/internal/contents"
 	"railhead/internal/length"
@@ -20,7 +18,7 @@ func (s *sheet) find(out *[contents.States][]Item) {
 		return
 	}
 	add := func(state contents.State, w Work, measure func(*account) figure) {
-		var a account
+		a := account{bare: s.job.Bare}
 		a.add(measure(&a))
 		out[state] = appendItem(out[state], &a, w, s.o.Pointer)
 	}
@@ -42,7 +40,7 @@ func (s *sheet) find(out *[contents.States][]Item) {
 	switch {
 	case s.o.Kind != survey.DuctBox:
 		add(contents.PipeOrDuct, ReroutePipe, run)
-	case s.of(RerouteDuct).Sign() == 0: // else it is counted for sure
+	case s.of(RerouteDuct).sign() == 0: // else it is counted for sure
 		add(contents.PipeOrDuct, RerouteDuct, run)
 	}
 	add(contents.Immovable, CloseAgain, func(a *account) figure {
@@ -74,23 +72,22 @@ func total(in []survey.Span) length.Length {
 // something comes down; else the largest share of the height that a cut takes, as
 // they may be anywhere over it.
 func (m *measuring) reach() belief.Chance {
-	most := new(big.Rat)
+	var most fraction
 	for _, s := range m.sheets {
 		for i := range s.stretches {
-			if share := s.share(&s.stretches[i]); share.Cmp(most) > 0 {
+			if share := s.share(&s.stretches[i]); share.exceeds(most) {
 				most = share
 			}
 		}
 	}
-	most.Mul(most, big.NewRat(int64(belief.Certain), 1))
-	return belief.Chance(length.FromRat(most).Nearest())
+	return belief.Chance(most.nanometres().Nearest()) // billionths, as nanometres are of a metre
 }
 
 // share is the largest share of an overhead's height that comes off.
-func (s *sheet) share(st *stretch) *big.Rat {
-	most := new(big.Rat)
+func (s *sheet) share(st *stretch) fraction {
+	var most fraction
 	if st.down {
-		return most.SetInt64(1)
+		return integer(1)
 	}
 	ceiling := s.k.Room.CeilingOver(s.o)
 	for _, station := range st.cut.Stations {
@@ -101,9 +98,9 @@ func (s *sheet) share(st *stretch) *big.Rat {
 		top := length.Smaller(ceiling.At(x, level.Left), ceiling.At(x, level.Right))
 		height := s.k.Above(s.o.Wall, top).Sub(station.Underside)
 		if height.Cmp(station.Remove) <= 0 {
-			return most.SetInt64(1)
+			return integer(1)
 		}
-		if share := new(big.Rat).Quo(station.Remove.Rat(), height.Rat()); share.Cmp(most) > 0 {
+		if share := metres(station.Remove).over(metres(height)); share.exceeds(most) {
 			most = share
 		}
 	}
