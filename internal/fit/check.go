@@ -17,6 +17,22 @@ func Check(k *kitchen.Kitchen) []Result {
 	return out
 }
 
+// Above holds every planned cabinet only against what is above it as found: of each
+// result the cabinet, the margin and the limits upwards, as [Check] has them.
+func Above(k *kitchen.Kitchen) []Result {
+	s, out := asFound(k), make([]Result, len(k.Plan.Cabinets))
+	for i := range k.Plan.Cabinets {
+		c := &k.Plan.Cabinets[i]
+		over := s.over(c)
+		limits := make([]Limit, len(over))
+		for n, o := range over {
+			limits[n] = s.limit(o, c.Top)
+		}
+		out[i] = Result{Cabinet: c, Margin: tightest(limits).Margin, Limits: limits}
+	}
+	return out
+}
+
 func (s stage) check(c *cabinet.Placed) Result {
 	above := s.weigh(c)
 	beside, findings := sideways(s.k, c)

@@ -12,7 +12,7 @@ import (
 // Rows compares every row of the system with the room: with the overheads as
 // found, and with those gone that may be cut.
 func Rows(k *kitchen.Kitchen) []Row {
-	rows, places := topLines(k), covered(k)
+	rows, places := TopLines(k), covered(k)
 	kept, removed := asFound(k), cleared(k)
 	overKept, overRemoved := kept.overAll(places), removed.overAll(places)
 	for i := range rows {
@@ -22,9 +22,9 @@ func Rows(k *kitchen.Kitchen) []Row {
 	return rows
 }
 
-// topLines are the levels at which the system's wall and tall cabinets end,
-// lowest first; heights that share one are one row.
-func topLines(k *kitchen.Kitchen) []Row {
+// TopLines are the levels at which the system's wall and tall cabinets end,
+// lowest first, not compared with the room; heights that share one are one row.
+func TopLines(k *kitchen.Kitchen) []Row {
 	byTop := map[length.Length]*Row{}
 	at := func(top length.Length) *Row {
 		if byTop[top] == nil {
