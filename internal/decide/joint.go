@@ -106,7 +106,7 @@ func (j *joint) swap(limit uint8, wish bool) (s cabinet.Swap, swapped, possible 
 	if top < h && wish {
 		return cabinet.Swap{}, false, false
 	}
-	if h = min(h, top); h == c.Height {
+	if h = min(h, top); h == c.Height || h == 0 {
 		return cabinet.Swap{}, false, true
 	}
 	return cabinet.Swap{Cabinet: c, Height: h, Top: c.Underside + h}, true, true
