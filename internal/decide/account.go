@@ -17,10 +17,15 @@ type account struct {
 // for a cabinet is not granted.
 func (r *reckoning) net(p *priced, kn knowledge, picks []int) money.Amount {
 	problem := r.problem(p, kn, alone(picks))
-	if net, ok := problem.Value(make([]int, len(picks))); ok {
+	net, ok := problem.Value(make([]int, len(picks)))
+	switch {
+	case !ok:
+		return -money.Most
+	case len(r.joints) > 0 && r.ends(picks) > 0:
+		return net.Plus(p.values.EvenLine.Amount)
+	default:
 		return net
 	}
-	return -money.Most
 }
 
 // account adds a combination up, each part in whole coins, so that what is told of
@@ -75,21 +80,6 @@ func (r *reckoning) together(p *priced, picks []int) []Together {
 		out = append(out, Together{gainEvenLine, []string{p.values.EvenLine.Pointer}, p.values.EvenLine.Amount, 0})
 	}
 	return out
-}
-
-// ends is the line at which all wall and tall cabinets of the room end.
-func (r *reckoning) ends(picks []int) combine.Line {
-	line := r.others
-	for g, i := range picks {
-		switch own := r.measured[g][i].line; {
-		case own == combine.NoLine:
-		case line == combine.NoLine:
-			line = own
-		case line != own:
-			return combine.Several
-		}
-	}
-	return line
 }
 
 // bearing is what the picked options do to a joint cabinet together.

@@ -41,29 +41,25 @@ func (r *reckoning) allAllowed(kn knowledge, d doors) [][]int {
 // best is the best combination among some options of each group. Where wishes for
 // one cabinet cannot all be met the least work is left.
 func (r *reckoning) best(p *priced, kn knowledge, allowed [][]int) plan {
-	problem := r.problem(p, kn, allowed)
-	picks, net, ok := r.solver.Best(problem)
-	if !ok {
-		least := make([]int, len(r.ms))
-		return plan{least, -money.Most}
+	out, found := plan{make([]int, len(r.ms)), -money.Most}, false
+	for _, a := range r.attempts(p, kn, allowed) {
+		picks, net, ok := r.solver.Best(a.problem)
+		if net = net.Plus(a.bonus); ok && (!found || net > out.net) {
+			out, found = plan{picked(a.allowed, picks), net}, true
+		}
 	}
-	return plan{picked(allowed, picks), net}
+	return out
 }
 
 // second is the best combination that differs somewhere; false where there is none.
-func (r *reckoning) second(p *priced, kn knowledge, allowed [][]int, first plan) (plan, bool) {
-	problem := r.problem(p, kn, allowed)
-	at := make([]int, len(first.picks))
-	for g, i := range first.picks {
-		if at[g] = slices.Index(allowed[g], i); at[g] < 0 {
-			return plan{}, false
+func (r *reckoning) second(p *priced, kn knowledge, allowed [][]int, first plan) (out plan, found bool) {
+	for _, a := range r.attempts(p, kn, allowed) {
+		picks, net, ok := r.solver.RunnerUp(a.problem, a.at(first.picks))
+		if net = net.Plus(a.bonus); ok && (!found || net > out.net) {
+			out, found = plan{picked(a.allowed, picks), net}, true
 		}
 	}
-	picks, net, ok := r.solver.RunnerUp(problem, at)
-	if !ok {
-		return plan{}, false
-	}
-	return plan{picked(allowed, picks), net}, true
+	return out, found
 }
 
 func picked(allowed [][]int, picks []int) []int {
@@ -123,7 +119,9 @@ func (r *reckoning) standing(g int, o Option, kn knowledge) []Gate {
 // problem is the room as a search over combinations.
 func (r *reckoning) problem(p *priced, kn knowledge, allowed [][]int) *combine.Problem {
 	out := &combine.Problem{Trades: p.charges, Things: make([]combine.Thing, len(r.ms))}
-	out.Even = combine.Even{Worth: p.values.EvenLine.Amount, Others: r.others}
+	if len(r.joints) == 0 {
+		out.Even = combine.Even{Worth: p.values.EvenLine.Amount, Others: r.others}
+	}
 	for i := range r.joints {
 		shared := p.shared[i]
 		out.Joints = append(out.Joints, combine.Joint{

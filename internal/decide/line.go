@@ -31,11 +31,15 @@ func (l *lines) of(tops []length.Length) combine.Line {
 	return combine.Line(i + 1)
 }
 
-// topsAfter is where the wall and tall cabinets under a group end after an option.
-func (m *matter) topsAfter(o kitchen.Option) []length.Length {
-	swaps := m.swaps(o)
+// topsAfter is where the wall and tall cabinets under one group alone end after an
+// option.
+func (r *reckoning) topsAfter(g int, o kitchen.Option) []length.Length {
+	swaps := r.ms[g].swaps(o)
 	var out []length.Length
-	for _, s := range m.under {
+	for _, s := range r.ms[g].under {
+		if r.isJoint(s.Cabinet) {
+			continue
+		}
 		top := s.Cabinet.Top
 		if i := slices.IndexFunc(swaps, func(w cabinet.Swap) bool { return w.Cabinet == s.Cabinet }); i >= 0 {
 			top = swaps[i].Top

@@ -28,6 +28,7 @@ type reckoning struct {
 	cluster   []int           // of each group
 	joints    []joint
 	measured  [][]measured // by group and option
+	tops      lines        // at which cabinets may end
 	others    combine.Line
 	exchanges [][2][]exchange // of each joint
 	run       length.Length   // of all wall and tall cabinets
@@ -226,6 +227,7 @@ type exchange struct {
 	items    []takeoff.Item
 	gained   []gained
 	possible bool
+	line     combine.Line // where it then ends
 }
 
 // exchangesOf are a joint cabinet's exchanges, without and with a wish, by limit.
@@ -233,8 +235,9 @@ func (r *reckoning) exchangesOf(j *joint) (out [2][]exchange) {
 	for wish := range out {
 		for limit := range j.unlimited() + 1 {
 			s, swapped, possible := j.swap(uint8(limit), wish == 1)
-			e := exchange{possible: possible}
+			e := exchange{possible: possible, line: r.tops.of([]length.Length{j.cabinet.Top})}
 			if swapped {
+				e.line = r.tops.of([]length.Length{s.Top})
 				swaps := []cabinet.Swap{s}
 				e.items, e.gained = r.exchange(swaps), gainedBy(swaps, wish == 1)
 			}
@@ -259,13 +262,12 @@ func (p *priced) outcomes(all *[2][]exchange) (out [2][]outcome) {
 
 // levels numbers the lines at which each option leaves the tops under its group.
 func (r *reckoning) levels() {
-	var tops lines
-	for g, m := range r.ms {
+	for g := range r.ms {
 		for i := range r.measured[g] {
-			r.measured[g][i].line = tops.of(m.topsAfter(r.options[g][i].Option))
+			r.measured[g][i].line = r.tops.of(r.topsAfter(g, r.options[g][i].Option))
 		}
 	}
-	r.others = tops.of(r.topsUnderNothing())
+	r.others = r.tops.of(r.topsUnderNothing())
 }
 
 // exchange is the work of exchanging cabinets alone.
