@@ -12,15 +12,16 @@ import (
 	"railhead/internal/takeoff"
 )
 
-// elsewhere reckons a case that differs from the one decided, with the same rates.
-func elsewhere(k *kitchen.Kitchen) *reckoning {
-	found := fit.Check(k)
-	ms := matters(k, found, fit.Rows(k), nil)
+// elsewhere reckons a case that differs from the one decided in where cabinets or
+// ceilings are, with the same rates and what is believed of the same contents.
+// Nobody asks what else it is like.
+func (r *reckoning) elsewhere(k *kitchen.Kitchen) *reckoning {
+	ms := matters(k, fit.Above(k), fit.TopLines(k), nil)
 	options := make([][]Option, len(ms))
 	for g, m := range ms {
 		options[g] = m.options()
 	}
-	return reckoningOf(k, ms, options, asTheyStand)
+	return reckoningOf(k, ms, options, r.hidden, asTheyStand)
 }
 
 // Lowered is the best combination once every row is lower on its legs, the
@@ -29,7 +30,7 @@ func (d *Decisions) Lowered() *Combination {
 	if d.Lower == nil || !d.Lower.Possible {
 		return nil
 	}
-	r := elsewhere(d.reckoning.k.Lowered(d.Lower.By))
+	r := d.reckoning.elsewhere(d.reckoning.k.Lowered(d.Lower.By))
 	out := r.combination(r.choose(&r.priced, r.now, asTheyStand).picks)
 	standing := money.Quantity(len(r.k.Standing())) * money.One
 	cost := r.book.Sum([]takeoff.Item{{Work: takeoff.LowerRow, Quantity: standing}})
@@ -52,7 +53,7 @@ func (r *reckoning) ceilingFlips(advice []int) []Flip {
 		pointer: "/plan/ceiling_change", now: now,
 		text: func(v int64) string { return (length.Length(v) * ceilingStep).Text(length.MM) },
 		best: func(v int64) []int {
-			other := elsewhere(r.k.CeilingMoved(length.Length(v-now) * ceilingStep))
+			other := r.elsewhere(r.k.CeilingMoved(length.Length(v-now) * ceilingStep))
 			return other.choose(&other.priced, other.now, asTheyStand).picks
 		},
 	}

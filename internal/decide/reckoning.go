@@ -20,12 +20,11 @@ import (
 // whatever is believed of what is unknown. It is measured once and priced anew
 // for every rate book.
 type reckoning struct {
-	k         *kitchen.Kitchen
-	ms        []*matter
-	options   [][]Option // by group
-	clusters  []contents.Cluster
-	odds      []contents.Odds // by cluster
-	cluster   []int           // of each group
+	k       *kitchen.Kitchen
+	bare    bool // nobody asks for its lines
+	ms      []*matter
+	options [][]Option // by group
+	hidden
 	joints    []joint
 	measured  [][]measured // by group and option
 	tops      lines        // at which cabinets may end
@@ -70,18 +69,32 @@ type knowledge struct {
 	fits    []belief.Chance // by group: that its taller row fits once it is gone
 }
 
+// hidden is what overheads hide, as far as the request and the trade tell. It hangs
+// on no level of a cabinet or ceiling.
+type hidden struct {
+	clusters []contents.Cluster
+	odds     []contents.Odds // by cluster
+	cluster  []int           // of each group
+}
+
+func hiddenIn(k *kitchen.Kitchen) hidden {
+	h := hidden{clusters: contents.Clusters(k), cluster: make([]int, len(k.Groups()))}
+	for c, one := range h.clusters {
+		h.odds = append(h.odds, contents.Of(k, one))
+		for _, g := range one.Groups {
+			h.cluster[g] = c
+		}
+	}
+	return h
+}
+
 // reckoningOf measures and prices options: those that may be advised as the gates
 // stand, or all that can be done at all.
-func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, d doors) *reckoning {
-	r := &reckoning{k: k, ms: ms, options: options, clusters: contents.Clusters(k), joints: jointsOf(ms)}
-	r.cluster = make([]int, len(ms))
+func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, h hidden, d doors) *reckoning {
+	r := &reckoning{bare: d == asTheyStand, k: k, ms: ms, options: options, hidden: h, joints: jointsOf(ms)}
 	for c, one := range r.clusters {
-		r.odds = append(r.odds, contents.Of(k, one))
 		r.now.odds = append(r.now.odds, unseenOdds(one, r.odds[c].Now))
 		r.now.missing = append(r.now.missing, behindMissing(one))
-		for _, g := range one.Groups {
-			r.cluster[g] = c
-		}
 	}
 	for g, m := range ms {
 		r.now.fits = append(r.now.fits, m.taller.chance)
@@ -143,7 +156,7 @@ func (r *reckoning) measure(g, i int) {
 	}
 	out.swaps = r.alone(m.swaps(o))
 	out.Takeoff = takeoff.Of(r.k, takeoff.Job{
-		Group: m.group, Option: o, Cuts: m.cutsOf(o), Swaps: out.swaps, Reached: m.reachedBy(o),
+		Group: m.group, Option: o, Cuts: m.cutsOf(o), Swaps: out.swaps, Reached: m.reachedBy(o), Bare: r.bare,
 	})
 	out.gained = m.gained(o, out.swaps)
 }
@@ -272,5 +285,5 @@ func (r *reckoning) levels() {
 
 // exchange is the work of exchanging cabinets alone.
 func (r *reckoning) exchange(swaps []cabinet.Swap) []takeoff.Item {
-	return takeoff.Of(r.k, takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps}).Items
+	return takeoff.Of(r.k, takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps, Bare: r.bare}).Items
 }
