@@ -80,6 +80,7 @@ func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
 		r.Questions = slices.Concat(r.Questions, r.decisions.Questions, r.informed.Questions())
 		r.Findings = append(r.Findings, r.decisions.Findings...)
 		r.Assumptions = append(r.Assumptions, r.decisions.Assumptions()...)
+		r.NotAssessed = append(r.NotAssessed, r.decisions.NotAssessed()...)
 	})
 	if parts&Decisions != 0 {
 		run(ctx, "flips", func() { r.flips, r.lowered = r.decisions.Flips(), r.decisions.Lowered() })

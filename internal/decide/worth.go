@@ -77,6 +77,16 @@ func (d *Decisions) Assumptions() []finding.Assumption {
 	return out
 }
 
+// NotAssessed are the odds that the request gives for parts of one thing beside
+// those that hold.
+func (d *Decisions) NotAssessed() []finding.NotAssessed {
+	var out []finding.NotAssessed
+	for _, o := range d.reckoning.odds {
+		out = append(out, o.NotAssessed()...)
+	}
+	return out
+}
+
 // mayCall are the trades that any option calls for.
 func (r *reckoning) mayCall() (out [estimate.Trades]belief.Chance) {
 	for g := range r.ways {
