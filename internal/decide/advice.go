@@ -3,7 +3,6 @@ package decide
 import (
 	"railhead/internal/hazard"
 	"railhead/internal/kitchen"
-	"railhead/internal/length"
 	"railhead/internal/survey"
 )
 
@@ -23,16 +22,12 @@ func (r *reckoning) advised(g int, now, once plan) Advised {
 
 func (r *reckoning) optionOf(p plan, g int) kitchen.Option { return r.options[g][p.picks[g]].Option }
 
-// narrowGap is the height below which an open gap over cabinets only gathers
-// dust, because no arm can clean it (common practice, no source).
-const narrowGap = 300 * length.Millimetre
-
 // leavesNarrowGap reports whether taking the group down would leave a gap over
 // the row that is too narrow to clean; over no cabinets there is no gap.
 func (m *matter) leavesNarrowGap() bool {
-	row := m.presentRow()
+	row, narrow := m.presentRow(), m.k.Prices.Figures.Length(kitchen.NarrowGap)
 	for _, r := range row {
-		if low, _ := m.roomWithout(r, m.only()); low.value.Minus(r.Cabinet.Top).CmpLength(narrowGap) >= 0 {
+		if low, _ := m.roomWithout(r, m.only()); low.value.Minus(r.Cabinet.Top).CmpLength(narrow) >= 0 {
 			return false
 		}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"railhead/internal/belief"
 	"railhead/internal/contents"
+	"railhead/internal/kitchen"
 	"railhead/internal/money"
 	"railhead/internal/takeoff"
 )
@@ -71,10 +72,6 @@ func (kn knowledge) believing(c int, odds belief.Belief, missing belief.Chance) 
 	return kn
 }
 
-// remeasuredRight is how often a ceiling that is measured again, at the place that
-// matters and with care, tells rightly whether a row fits (from memory).
-const remeasuredRight = belief.Certain / 100 * 95
-
 // remeasure is what measuring the ceiling over a group again is worth; nil where
 // its doubt does not reach the taller row.
 func (r *reckoning) remeasure(g int) *Look {
@@ -89,8 +86,8 @@ func (r *reckoning) remeasure(g int) *Look {
 		kn.fits[g] = b[1]
 		return r.choose(&r.priced, kn, asTheyStand).net
 	}
-	wrong := remeasuredRight.Not()
-	signals := [][]belief.Chance{{remeasuredRight, wrong}, {wrong, remeasuredRight}}
+	right := belief.Chance(r.k.Prices.Figures.Of(kitchen.RemeasuredRight)) * belief.Certain / belief.Chance(money.One)
+	signals := [][]belief.Chance{{right, right.Not()}, {right.Not(), right}}
 	out := &Look{
 		Pointer: r.k.Room.Readings[r.ms[g].taller.doubt().Largest].Pointer,
 		Cost:    r.priceOf(takeoff.Remeasure), Covers: []string{r.ms[g].group.ID},

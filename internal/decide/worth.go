@@ -8,6 +8,7 @@ import (
 	"railhead/internal/estimate"
 	"railhead/internal/finding"
 	"railhead/internal/kitchen"
+	"railhead/internal/takeoff"
 )
 
 // Room is the room's best combination and what stands beside it.
@@ -71,6 +72,9 @@ func (d *Decisions) Assumptions() []finding.Assumption {
 	}
 	lines = append(lines, r.book.Shared(r.mayCall(), nil)...)
 	out := r.book.Assumptions(lines, "worth.open_gap", "worth.stray_overhead", "material.probe")
+	if len(r.ms) > 0 {
+		out = append(out, takeoff.Assumptions(r.k.Prices.Figures)...)
+	}
 	for c := range r.clusters {
 		out = append(out, r.odds[c].Assumptions(r.clusters[c])...)
 	}

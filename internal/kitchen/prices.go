@@ -10,6 +10,7 @@ type Prices struct {
 	// rates, which are kept in euros.
 	PerEuro money.Amount
 	Rates   map[string]Rate // that replace built-in ones, by code
+	Figures Figures
 	Worth   Worth
 }
 

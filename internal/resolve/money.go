@@ -22,6 +22,7 @@ func (b *body) readMoney() {
 	prices := &b.kitchen.Prices
 	b.readCurrency(in)
 	b.readRates(in)
+	b.readFigures(in.Figures)
 	prices.Worth = kitchen.Worth{
 		Litre:     b.litre(in),
 		ToCeiling: b.worth(in.ToCeilingWorth, "/money/to_ceiling_worth"),

@@ -82,5 +82,7 @@ var planRules = []Rule{
 	{Code: "money.per_euro.of_euro", Status: Own, Source: ownRule, Says: "The currency is {currency} itself, of which 1 stands for one euro."},
 	{Code: "money.rate.unknown", Status: Own, Source: ownRule, Says: "There is no rate of this code; the catalogue of rules lists them."},
 	{Code: "money.rate.twice", Status: Own, Source: ownRule, Says: "This is the rate {code}, which is among the rates already: give it once."},
+	{Code: "money.figure.unknown", Status: Own, Source: ownRule, Says: "No work is reckoned with a figure of this name."},
+	{Code: "money.figure.out_of_range", Status: Own, Source: ownRule, Says: "This makes sense from {least} to {most} ({unit})."},
 	{Code: "money.rate.out_of_order", Status: Own, Source: ownRule, Says: "A rate's low, likely and high go up in this order."},
 }

@@ -26,4 +26,7 @@ var takeoffRules = []Rule{
 	{Code: "assume.takeoff.frame_bulking", Status: LookedUp, Source: "267 lb to the cubic yard of loose wood in a US study of 1995, 300 in a table of 1994 (seen in copies)",
 		Says: "Framing is taken to fill {value} times its own volume once it is cut up."},
 	{Code: "assume.takeoff.solid_bulking", Status: FromMemory, Source: memory, Says: "What is solid is taken to fill {value} times its own volume once it is broken."},
+	{Code: "assume.takeoff.narrow_gap", Status: CommonPractice, Source: practice, Says: "An open gap over cabinets below {value} is taken to be too narrow to clean."},
+	{Code: "assume.takeoff.remeasured_right", Status: FromMemory, Source: memory,
+		Says: "A ceiling that is measured again with care is taken to tell rightly, {value} of the time, whether a row fits."},
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/money"
 )
@@ -54,6 +55,11 @@ func (a *account) constant(name string, q money.Quantity, unit string) figure {
 		return figure{value: value}
 	}
 	return a.input(Input{name, q.Decimal(), unit}, value)
+}
+
+// figure is a figure of the request or of the table.
+func (a *account) figure(name string, g kitchen.Figures, f kitchen.Figure) figure {
+	return a.constant(name, g.Of(f), f.Unit())
 }
 
 func (a *account) number(name string, n int) figure {

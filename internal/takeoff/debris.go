@@ -1,21 +1,24 @@
 package takeoff
 
-import "railhead/internal/money"
+import (
+	"railhead/internal/kitchen"
+	"railhead/internal/money"
+)
 
 // debris is what has to be carried out, loose, and what it weighs.
 func (s *sheet) debris() {
 	litres, mass := s.account(Waste), s.account(WasteMass)
 	if boards := s.of(BoardOff); boards.sign() > 0 {
 		thick := s.o.Make.Lining
-		litres.add(times(litres.derived("boards", boards, "m2"), litres.length("thickness", thick), litres.constant("bulking", BoardBulking, "1"), litres.perCubicMetre()))
-		mass.add(times(mass.derived("boards", boards, "m2"), mass.length("thickness", thick), mass.constant("density", density(s.o), "kg/m3")))
+		litres.add(times(litres.derived("boards", boards, "m2"), litres.length("thickness", thick), litres.figure("bulking", s.figures(), kitchen.BoardBulking), litres.perCubicMetre()))
+		mass.add(times(mass.derived("boards", boards, "m2"), mass.length("thickness", thick), mass.figure("density", s.figures(), density(s.o))))
 	}
 	if s.framing.sign() > 0 {
 		side := s.o.Make.BottomMember // light framing is as wide as it is high
 		litres.add(times(litres.derived("framing", s.framing, "m"), litres.length("member", side), litres.length("member", side),
-			litres.constant("bulking", FrameBulking, "1"), litres.perCubicMetre()))
+			litres.figure("bulking", s.figures(), kitchen.FrameBulking), litres.perCubicMetre()))
 		mass.add(times(mass.derived("framing", s.framing, "m"), mass.length("member", side), mass.length("member", side),
-			mass.constant("density", WoodDensity, "kg/m3")))
+			mass.figure("density", s.figures(), kitchen.WoodDensity)))
 	}
 	if s.solid() {
 		s.rubble(litres, mass)
@@ -30,8 +33,8 @@ func (s *sheet) rubble(litres, mass *account) {
 			continue
 		}
 		for _, r := range st.runs {
-			litres.add(times(litres.face(r, st.height()), litres.length("depth", s.o.Depth), litres.constant("bulking", SolidBulking, "1"), litres.perCubicMetre()))
-			mass.add(times(mass.face(r, st.height()), mass.length("depth", s.o.Depth), mass.constant("density", SolidDensity, "kg/m3")))
+			litres.add(times(litres.face(r, st.height()), litres.length("depth", s.o.Depth), litres.figure("bulking", s.figures(), kitchen.SolidBulking), litres.perCubicMetre()))
+			mass.add(times(mass.face(r, st.height()), mass.length("depth", s.o.Depth), mass.figure("density", s.figures(), kitchen.SolidDensity)))
 		}
 	}
 }

@@ -22,7 +22,7 @@ func (s *sheet) duct() {
 		st := &s.stretches[i]
 		switch top := a.metre(st.height(), highest(st.runs)); {
 		case s.job.Option == kitchen.Move:
-			a.add(plus(top, a.length("aside", DuctMove)))
+			a.add(plus(top, a.figure("aside", s.figures(), kitchen.DuctMove)))
 		case needed:
 			a.add(top)
 		}

@@ -2,6 +2,7 @@ package takeoff
 
 import (
 	"railhead/internal/cabinet"
+	"railhead/internal/kitchen"
 	"railhead/internal/survey"
 )
 
@@ -11,8 +12,8 @@ func (s *sheet) makeGood(st *stretch) {
 	patch, paint := s.account(Patch), s.account(Paint)
 	for _, f := range s.faces {
 		if along := longOf(within(st.runs, f.shows)); along.Sign() > 0 {
-			patch.add(times(patch.metre("length", along), patch.length("band", f.upTo(Band))))
-			paint.add(times(paint.metre("length", along), paint.length("blend", f.upTo(CeilingBlend))))
+			patch.add(times(patch.metre("length", along), patch.length("band", f.upTo(s.figures().Length(kitchen.Band)))))
+			paint.add(times(paint.metre("length", along), paint.length("blend", f.upTo(s.figures().Length(kitchen.CeilingBlend)))))
 		}
 	}
 	for _, p := range st.area {

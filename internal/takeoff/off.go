@@ -1,6 +1,7 @@
 package takeoff
 
 import (
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
@@ -37,7 +38,7 @@ func (s *sheet) framingOff(st *stretch) {
 		return
 	}
 	a := s.account(FrameOff)
-	members := times(a.number("members", Members), a.metre("length", long))
+	members := times(a.figure("members", s.figures(), kitchen.Members), a.metre("length", long))
 	pieces := times(s.hangers(a, long), plus(a.length("depth", s.o.Depth), a.metre("mean_height", meanOf(st.runs))))
 	a.add(plus(members, pieces))
 	s.framing = s.framing.plus(members.value).plus(pieces.value)
@@ -46,7 +47,7 @@ func (s *sheet) framingOff(st *stretch) {
 // hangers is how many hangers a length has: one at each end, and no further apart
 // than their spacing.
 func (s *sheet) hangers(a *account, long length.Exact) figure {
-	return plusOne(roundedUp(over(a.metre("length", long), a.length("spacing", spacing(s.o)))))
+	return plusOne(roundedUp(over(a.metre("length", long), a.length("spacing", s.spacing()))))
 }
 
 // meanOf is the mean height of runs.

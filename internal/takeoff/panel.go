@@ -2,6 +2,7 @@ package takeoff
 
 import (
 	"railhead/internal/cabinet"
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
@@ -28,7 +29,7 @@ func (s *sheet) closeGaps() {
 func (m *measuring) takesPanel(p *cabinet.Placed) bool {
 	for _, s := range m.sheets {
 		for i := range s.covers {
-			if c := &s.covers[i]; c.cabinet == p && highest(c.gap).CmpLength(MostFiller) > 0 {
+			if c := &s.covers[i]; c.cabinet == p && highest(c.gap).CmpLength(m.figures().Length(kitchen.MostFiller)) > 0 {
 				return true
 			}
 		}
@@ -51,18 +52,18 @@ func (s *sheet) panelEnds(c *cover) []end {
 // something stays hanging, or where another cabinet's gap is closed. What a filler
 // bridges counts as touching.
 func (s *sheet) endShows(c *cover, right bool) bool {
-	w := &s.k.Room.Walls[c.Wall]
-	if right && c.To >= w.Length-MostFiller || !right && c.From <= MostFiller {
+	w, bridged := &s.k.Room.Walls[c.Wall], s.figures().Length(kitchen.MostFiller)
+	if right && c.To >= w.Length-bridged || !right && c.From <= bridged {
 		return false
 	}
 	for i := range w.Overheads {
-		if o := &w.Overheads[i]; o.Group != s.o.Group && c.goesOn(o.From, o.To, right) {
+		if o := &w.Overheads[i]; o.Group != s.o.Group && c.goesOn(o.From, o.To, right, bridged) {
 			return false
 		}
 	}
 	for _, other := range s.sheets {
 		for i := range other.covers {
-			if d := &other.covers[i]; d != c && c.meets(s.k.Room, d, right) {
+			if d := &other.covers[i]; d != c && c.meets(s.k.Room, d, right, bridged) {
 				return false
 			}
 		}
@@ -71,21 +72,21 @@ func (s *sheet) endShows(c *cover, right bool) bool {
 }
 
 // goesOn reports whether a stretch of the wall goes on from one of its ends.
-func (c *cover) goesOn(from, to length.Length, right bool) bool {
+func (c *cover) goesOn(from, to length.Length, right bool, bridged length.Length) bool {
 	if right {
-		return to > c.To && from <= c.To+MostFiller
+		return to > c.To && from <= c.To+bridged
 	}
-	return from < c.From && to >= c.From-MostFiller
+	return from < c.From && to >= c.From-bridged
 }
 
 // meets reports whether another cover goes on from an end: along the wall, or with
 // its cabinet's flank where that comes around the corner.
-func (c *cover) meets(room *survey.Room, d *cover, right bool) bool {
+func (c *cover) meets(room *survey.Room, d *cover, right bool, bridged length.Length) bool {
 	if d.Wall == c.Wall {
-		return c.goesOn(d.From, d.To, right)
+		return c.goesOn(d.From, d.To, right, bridged)
 	}
 	for _, p := range d.cabinet.Patches(room) {
-		if p.Wall == c.Wall && p.Near < c.depth && c.goesOn(p.From, p.To, right) {
+		if p.Wall == c.Wall && p.Near < c.depth && c.goesOn(p.From, p.To, right, bridged) {
 			return true
 		}
 	}

@@ -1,6 +1,7 @@
 package takeoff
 
 import (
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 	"railhead/internal/trim"
@@ -18,12 +19,12 @@ func (s *sheet) refit(st *stretch) {
 	for _, f := range s.faces {
 		if along := longOf(within(st.runs, f.shows)); along.Sign() > 0 {
 			cut.add(cut.metre("length", along))
-			patch.add(times(patch.metre("length", along), patch.length("band", Band)))
+			patch.add(times(patch.metre("length", along), patch.length("band", s.figures().Length(kitchen.Band))))
 		}
 	}
 	for _, e := range s.freeEnds(st) {
 		cut.add(cut.length("depth", e.depth))
-		patch.add(times(patch.length("depth", e.depth), patch.length("band", Band)))
+		patch.add(times(patch.length("depth", e.depth), patch.length("band", s.figures().Length(kitchen.Band))))
 	}
 	if !s.solid() {
 		s.refitFrame(st, long)
@@ -74,7 +75,7 @@ func (s *sheet) closeEnds(st *stretch) {
 		for range s.shown() {
 			cut.add(cut.metre(st.height(), e.height))
 		}
-		patch.add(times(patch.length("depth", e.depth), patch.length("band", Band)))
+		patch.add(times(patch.length("depth", e.depth), patch.length("band", s.figures().Length(kitchen.Band))))
 	}
 }
 

@@ -3,6 +3,7 @@ package takeoff
 import (
 	"slices"
 
+	"railhead/internal/kitchen"
 	"railhead/internal/survey"
 	"railhead/internal/trim"
 )
@@ -78,7 +79,7 @@ func (s *sheet) back(wired []survey.Span) {
 	s.backed = survey.Union(wired)
 	a := s.account(BackingBoard)
 	for _, span := range s.backed {
-		a.add(times(a.length("length", span.To-span.From), a.length("width", BackingWidth)))
+		a.add(times(a.length("length", span.To-span.From), a.figure("width", s.figures(), kitchen.BackingWidth)))
 	}
 }
 

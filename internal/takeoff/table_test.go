@@ -3,6 +3,7 @@ package takeoff
 import (
 	"testing"
 
+	"railhead/internal/kitchen"
 	"railhead/internal/rules"
 	"railhead/internal/survey"
 )
@@ -10,7 +11,7 @@ import (
 // Every value of the table has its words and its source, and is told once.
 func TestEveryAssumptionHasWords(t *testing.T) {
 	seen := map[string]bool{}
-	for _, a := range Assumptions() {
+	for _, a := range Assumptions(nil) {
 		r, ok := rules.Of(a.Code)
 		if !ok || r.Source == "" || seen[a.Code] {
 			t.Errorf("%s: %+v", a.Code, r)
@@ -31,8 +32,8 @@ func TestLooseDebrisWeighsWhatIsPublished(t *testing.T) {
 		density, bulking   float64
 		lightest, heaviest float64
 	}{
-		{"wood", float64(WoodDensity), float64(FrameBulking), 267, 300},
-		{"gypsum board", float64(GypsumDensity), float64(BoardBulking), 400, 500},
+		{"wood", figureOf(kitchen.WoodDensity), figureOf(kitchen.FrameBulking), 267, 300},
+		{"gypsum board", figureOf(kitchen.GypsumDensity), figureOf(kitchen.BoardBulking), 400, 500},
 	} {
 		pounds := c.density / c.bulking * 0.9144 * 0.9144 * 0.9144 / 0.45359237
 		if pounds < c.lightest || pounds > c.heaviest {
@@ -41,12 +42,28 @@ func TestLooseDebrisWeighsWhatIsPublished(t *testing.T) {
 	}
 }
 
+func figureOf(f kitchen.Figure) float64 { return float64(kitchen.Figures(nil).Of(f)) }
+
+// What the request gives is no assumption, and is what the work is reckoned with.
+func TestGivenFigures(t *testing.T) {
+	given := kitchen.Figures{kitchen.Band: 200}
+	if len(Assumptions(given)) != len(Assumptions(nil))-1 || given.Length(kitchen.Band) != 200*mm {
+		t.Errorf("%d assumptions, band %s", len(Assumptions(given)), given.Length(kitchen.Band))
+	}
+	k := cook([]survey.Wall{wall(3000, 2400, soffit(0, 3000, flat(2100)))}, hung(0, 1200, 1800, 2120))
+	usual := sums(take(k, kitchen.Trim).Items)[Patch]
+	k.Prices.Figures = given
+	if wider := sums(take(k, kitchen.Trim).Items)[Patch]; wider <= usual {
+		t.Errorf("patch %s with a band of 200, %s with 150", wider, usual)
+	}
+}
+
 // Each lining weighs by its own density; what nobody named weighs as gypsum board.
 func TestDensityByFinish(t *testing.T) {
 	for finish, want := range map[string]string{
 		"gypsum_board": "685", "unknown": "685", "": "685", "plaster": "1600", "wood": "500", "tile": "2000", "metal": "640",
 	} {
-		if got := density(&survey.Overhead{Finish: finish}).Decimal(); got != want {
+		if got := kitchen.Figures(nil).Of(density(&survey.Overhead{Finish: finish})).Decimal(); got != want {
 			t.Errorf("%q: %s, want %s", finish, got, want)
 		}
 	}

@@ -3,6 +3,7 @@ package takeoff
 import (
 	"railhead/internal/belief"
 	"railhead/internal/contents"
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/level"
 	"railhead/internal/survey"
@@ -30,11 +31,13 @@ func (s *sheet) find(out *[contents.States][]Item) {
 	}
 	for _, wires := range []struct {
 		state contents.State
-		runs  int
-	}{{contents.FewWires, FewWires}, {contents.ManyWires, ManyWires}} {
-		add(wires.state, RerouteWire, func(a *account) figure { return times(run(a), a.number("wires", wires.runs)) })
+		runs  kitchen.Figure
+	}{{contents.FewWires, kitchen.FewWires}, {contents.ManyWires, kitchen.ManyWires}} {
+		add(wires.state, RerouteWire, func(a *account) figure { return times(run(a), a.figure("wires", s.figures(), wires.runs)) })
 		if s.o.Out == 0 {
-			add(wires.state, BackingBoard, func(a *account) figure { return times(a.length("unseen", unbacked), a.length("width", BackingWidth)) })
+			add(wires.state, BackingBoard, func(a *account) figure {
+				return times(a.length("unseen", unbacked), a.figure("width", s.figures(), kitchen.BackingWidth))
+			})
 		}
 	}
 	switch {
