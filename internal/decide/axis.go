@@ -85,10 +85,12 @@ func (r *reckoning) rateAxes() []axis {
 			continue
 		}
 		rate := r.book.Rate(code)
-		high := max(widely*rate.Likely, money.Unit)
-		out = append(out, r.pricedAxis(pointerOf(code, rate), rate.Likely, high, func(a money.Amount) priced {
+		high := max(widely*rate.Likely, rate.High, money.Unit)
+		a := r.pricedAxis(pointerOf(code, rate), rate.Likely, high, func(a money.Amount) priced {
 			return r.price(r.book.With(code, money.Spread{Low: a, Likely: a, High: a}), r.k.Prices.Worth)
-		}))
+		})
+		a.mean = int64(rate.Mean())
+		out = append(out, a)
 	}
 	return out
 }
@@ -113,7 +115,11 @@ func (r *reckoning) rests(code string) bool {
 			}
 		}
 	}
-	return false
+	return slices.ContainsFunc(r.exchanges, func(e [2][]exchange) bool {
+		return slices.ContainsFunc(slices.Concat(e[0], e[1]), func(e exchange) bool {
+			return slices.ContainsFunc(e.items, func(i takeoff.Item) bool { return estimate.Uses(code, i.Work) })
+		})
+	})
 }
 
 func (m *measured) rests(code string) bool {

@@ -24,6 +24,7 @@ type Flip struct {
 type axis struct {
 	pointer        string
 	low, now, high int64
+	mean           int64 // of a rate with a spread: what it is expected to be
 	text           func(int64) string
 	with           func(int64) []string
 	best           func(int64) []int // the advised options with the number at a step
@@ -32,12 +33,15 @@ type axis struct {
 	net func(int64, []int) money.Amount
 }
 
-// flips are the nearest thresholds either way. Where the advice with the number
-// given as it is now differs from the advice, as a rate without its spread may, the
-// axis tells none.
+// flips are the nearest thresholds either way. Where the advice with a rate's likely
+// value, without its spread, differs from the advice, they are sought from its mean;
+// where that differs too, the axis tells none.
 func (r *reckoning) flips(a *axis, advice []int) []Flip {
 	if !slices.Equal(a.best(a.now), advice) {
-		return nil
+		if a.mean == 0 || !slices.Equal(a.best(a.mean), advice) {
+			return nil
+		}
+		a.now = a.mean
 	}
 	var out []Flip
 	for _, end := range [...]int64{a.low, a.high} {
