@@ -61,8 +61,7 @@ func (r *reckoning) ceilingFlips(advice []int) []Flip {
 	at := r.ceilingLevels()
 	for _, towards := range [...][]length.Length{upwards(at), downwards(at, r.lowestCeiling())} {
 		same := now
-		for _, by := range towards {
-			v := now + int64(by/ceilingStep)
+		for _, v := range stepsTowards(now, towards) {
 			if to := a.best(v); !slices.Equal(to, advice) {
 				step, to := a.search(advice, same, v, to)
 				out = append(out, r.flip(&a, step, advice, to))
@@ -74,21 +73,29 @@ func (r *reckoning) ceilingFlips(advice []int) []Flip {
 	return out
 }
 
+// stepsTowards are the steps of levels, each after the step just before it, up to
+// which what begins or ends there has not.
+func stepsTowards(now int64, levels []length.Length) []int64 {
+	var out []int64
+	for _, by := range levels {
+		v := now + int64(by/ceilingStep)
+		if before := v - int64(cmp.Compare(v, now)); before != now {
+			out = append(out, before)
+		}
+		out = append(out, v)
+	}
+	return slices.Compact(out)
+}
+
 // ceilingLevels are the changes of the ceiling at which some taller row surely
-// fits or surely does not, and at which a cut can just be built.
+// fits or surely does not, with a group gone or with the others over its cabinets
+// gone too, and at which a cut can just be built.
 func (r *reckoning) ceilingLevels() []length.Length {
 	var out []length.Length
 	for _, m := range r.ms {
-		present := m.presentRow()
-		for i := range m.rows {
-			if len(present) == 0 {
-				break
-			}
-			if t, ok := m.with(present, &m.rows[i], m.only()); ok {
-				u := t.doubt().Expanded
-				short := t.have.Minus(t.need).Neg()
-				out = append(out, short.Minus(u).Floor(), short.Ceil(), short.Plus(u).Ceil())
-			}
+		out = append(out, m.rowLevels(m.only())...)
+		if others := m.others(m.presentRow()); len(others) > 0 {
+			out = append(out, m.rowLevels(append(others, m.group.ID))...)
 		}
 		for _, c := range m.cuts {
 			out = append(out, c.stub.Neg().Plus(c.overhead.Make.LeastStub).Ceil(), c.stub.Neg().Plus(c.overhead.Make.LeastStub).Floor()-ceilingStep)
@@ -101,8 +108,33 @@ func (r *reckoning) ceilingLevels() []length.Length {
 	return slices.Compact(out)
 }
 
+// rowLevels are the changes of the ceiling at which the rows above the present one
+// surely fit, fit, and surely do not, with some groups gone.
+func (m *matter) rowLevels(gone []string) []length.Length {
+	present := m.presentRow()
+	if len(present) == 0 {
+		return nil
+	}
+	var out []length.Length
+	for i := range m.rows {
+		if t, ok := m.with(present, &m.rows[i], gone); ok {
+			u := t.doubt().Expanded
+			short := t.have.Minus(t.need).Neg()
+			out = append(out, short.Minus(u).Floor(), short.Ceil(), short.Plus(u).Ceil())
+		}
+	}
+	return out
+}
+
+// highestCeiling is how far up thresholds of the ceiling are looked for.
+const highestCeiling = length.Metre
+
+// upwards are the changes above 0, lowest first, and a last one at the end of the
+// range: the more there is to take down, the dearer it is.
 func upwards(at []length.Length) []length.Length {
-	return slices.DeleteFunc(slices.Clone(at), func(l length.Length) bool { return l <= 0 })
+	out := slices.DeleteFunc(append(slices.Clone(at), highestCeiling), func(l length.Length) bool { return l <= 0 || l > highestCeiling })
+	slices.Sort(out)
+	return slices.Compact(out)
 }
 
 // downwards are the changes below 0 that leave every overhead hanging, highest
