@@ -37,10 +37,11 @@ func BenchmarkSum(b *testing.B) {
 }
 
 func BenchmarkOneRateChanged(b *testing.B) {
-	book, items := euros(), removal()
+	book := euros()
+	bill := book.Bill(removal())
 	b.ReportAllocs()
 	for b.Loop() {
-		book.With("wage.painter", known(50*money.Unit)).SumOf("wage.painter", items)
+		bill.SumWith(book.With("wage.painter", known(50*money.Unit)), "wage.painter")
 	}
 }
 

@@ -15,20 +15,7 @@ type Sum struct {
 }
 
 // Sum adds up the means of the lines that Price makes of items.
-func (b *Book) Sum(items []takeoff.Item) Sum { return b.sum(items, none) }
-
-// SumOf adds up only the lines in whose price a rate has a part. Where the rate
-// changes, what items come to changes by the difference of this.
-func (b *Book) SumOf(code string, items []takeoff.Item) Sum {
-	i := index(code)
-	if i == none {
-		return Sum{}
-	}
-	return b.sum(items, i)
-}
-
-// sum adds up all lines, or those of one rate.
-func (b *Book) sum(items []takeoff.Item, only int) Sum {
+func (b *Book) Sum(items []takeoff.Item) Sum {
 	var s Sum
 	for i := range items {
 		item := &items[i]
@@ -36,23 +23,23 @@ func (b *Book) sum(items []takeoff.Item, only int) Sum {
 		if j == nil || item.Quantity <= 0 {
 			continue
 		}
-		if j.hours != none && (only == none || only == j.hours || only == j.wage) {
-			s.addLabour(j, labour(item.Quantity, &b.rates[j.hours], &b.rates[j.wage]))
+		if j.hours != none {
+			s.addLabour(j, labour(item.Quantity, &b.rates[j.hours], &b.rates[j.wage]).Mean())
 		}
-		if j.material != none && (only == none || only == j.material) {
-			s.addBought(j, material(item.Quantity, &b.rates[j.material], j))
+		if j.material != none {
+			s.addBought(j, material(item.Quantity, &b.rates[j.material], j).Mean())
 		}
 	}
 	return s
 }
 
-func (s *Sum) addLabour(j *job, cost money.Spread) {
-	s.Labour[j.trade] = s.Labour[j.trade].Plus(cost.Mean())
+func (s *Sum) addLabour(j *job, mean money.Amount) {
+	s.Labour[j.trade] = s.Labour[j.trade].Plus(mean)
 	s.need(j.trade, j)
 }
 
-func (s *Sum) addBought(j *job, cost money.Spread) {
-	s.Bought = s.Bought.Plus(cost.Mean())
+func (s *Sum) addBought(j *job, mean money.Amount) {
+	s.Bought = s.Bought.Plus(mean)
 	s.need(j.paid, j)
 }
 
@@ -72,13 +59,13 @@ func (s Sum) Plus(t Sum) Sum {
 	return s
 }
 
-// Minus is what is left where lines are taken out; who is needed stays.
-func (s Sum) Minus(t Sum) Sum {
-	s.Bought = s.Bought.Minus(t.Bought)
+// Add adds what other work is expected to come to where it comes up with a chance.
+func (s *Sum) Add(t *Sum, c belief.Chance) {
+	s.Bought = s.Bought.Plus(c.Of(t.Bought))
 	for i := range s.Labour {
-		s.Labour[i] = s.Labour[i].Minus(t.Labour[i])
+		s.Labour[i] = s.Labour[i].Plus(c.Of(t.Labour[i]))
+		s.Needs[i] = s.Needs[i] || t.Needs[i]
 	}
-	return s
 }
 
 // At is what the work is expected to come to where it comes up with a chance.

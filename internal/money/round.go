@@ -5,7 +5,7 @@ import "math/bits"
 // scale is n·part/whole, rounded once, half to even; nothing where the whole is
 // nothing, and the end of the range where it would be beyond it.
 func scale(n, part, whole int64) int64 {
-	if whole == 0 {
+	if whole == 0 || n == 0 {
 		return 0
 	}
 	hi, lo := bits.Mul64(size(n), size(part))
