@@ -1,9 +1,28 @@
 package belief
 
-import "railhead/internal/money"
+import (
+	"slices"
+
+	"railhead/internal/money"
+)
 
 // Best is what the best decision is expected to come to under a belief.
 type Best = func(Belief) money.Amount
+
+// Remembered is best that works nothing out twice: where a signal leaves no doubt,
+// what is then best is what is best with that known.
+func Remembered(best Best) Best {
+	var beliefs []Belief
+	var values []money.Amount
+	return func(b Belief) money.Amount {
+		i := slices.IndexFunc(beliefs, func(have Belief) bool { return slices.Equal(have, b) })
+		if i < 0 {
+			i = len(beliefs)
+			beliefs, values = append(beliefs, b), append(values, best(b))
+		}
+		return values[i]
+	}
+}
 
 // Perfect is what it is worth to know the state before deciding: the expected
 // value of perfect information. No question is worth more.

@@ -1,6 +1,7 @@
 package belief
 
 import (
+	"fmt"
 	"math/big"
 	"testing"
 
@@ -157,4 +158,32 @@ func TestWhatCannotBeIsNotDecided(t *testing.T) {
 	if got := Sample(p.prior, signals, best); got != 0 || asked != 2 {
 		t.Errorf("the test is worth %d after %d decisions", got, asked)
 	}
+}
+
+// Whoever remembers answers the same, and is asked once about one belief.
+func TestRememberedAnswersTheSame(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		worths := rapid.SliceOfN(rapid.Int64Range(-1000, 1000), 2, 4).Draw(t, "worths")
+		asked := map[string]int{}
+		best := func(b Belief) money.Amount {
+			asked[fmt.Sprint(b)]++
+			var out money.Amount
+			for i, c := range b {
+				out += c.Of(money.Amount(worths[i]))
+			}
+			return max(0, out)
+		}
+		remembered := Remembered(best)
+		for range 6 {
+			b := Of(rapid.SliceOfN(rapid.Custom(func(t *rapid.T) Chance { return Chance(rapid.Int64Range(0, 2).Draw(t, "part")) }), len(worths), len(worths)).Draw(t, "belief")...)
+			got := remembered(b)
+			if n := asked[fmt.Sprint(b)]; n != 1 {
+				t.Fatalf("asked %d times about %v", n, b)
+			}
+			if want := best(b); got != want {
+				t.Fatalf("%d, want %d", got, want)
+			}
+			asked[fmt.Sprint(b)]--
+		}
+	})
 }
