@@ -2,14 +2,12 @@ package decide
 
 import (
 	"slices"
-	"strings"
 
 	"railhead/internal/belief"
 	"railhead/internal/contents"
 	"railhead/internal/estimate"
 	"railhead/internal/kitchen"
 	"railhead/internal/money"
-	"railhead/internal/takeoff"
 )
 
 // flipsFrom are the thresholds of the room's advice on every rate, every prior and
@@ -22,15 +20,16 @@ func (r *reckoning) flipsFrom(advice []int) []Flip {
 	return out
 }
 
-// pricedAxis is a number on which only prices hang.
-func (r *reckoning) pricedAxis(pointer string, now, high money.Amount, price func(money.Amount) priced) axis {
-	var last priced
+// pricedAxis is a number on which only prices hang; what price returns holds until
+// the next amount.
+func (r *reckoning) pricedAxis(pointer string, now, high money.Amount, price func(money.Amount) *priced) axis {
+	var last *priced
 	var at int64 = -1
 	cached := func(v int64) *priced {
 		if v != at {
 			last, at = price(money.Amount(v)), v
 		}
-		return &last
+		return last
 	}
 	return axis{
 		pointer: pointer, now: int64(now), high: int64(high),
@@ -57,19 +56,13 @@ func (r *reckoning) worthAxes() []axis {
 	}
 	var out []axis
 	for _, x := range axes {
-		out = append(out, r.pricedAxis(x.pointer, x.now, max(x.high, x.now), func(a money.Amount) priced {
-			changed := w
-			x.set(&changed, a)
-			return r.price(r.book, changed)
-		}))
+		out = append(out, r.pricedAxis(x.pointer, x.now, max(x.high, x.now), r.atWorth(x.set)))
 	}
 	if w.Shorter != nil {
-		out = append(out, r.pricedAxis("/money/shorter_cabinet", w.Shorter.Amount, max(mostWorth, w.Shorter.Amount), func(a money.Amount) priced {
-			changed, shorter := w, *w.Shorter
-			shorter.Amount = a
-			changed.Shorter = &shorter
-			return r.price(r.book, changed)
-		}))
+		set := func(w *kitchen.Worth, a money.Amount) {
+			w.Shorter = &kitchen.Worthy{Amount: a, Pointer: w.Shorter.Pointer}
+		}
+		out = append(out, r.pricedAxis("/money/shorter_cabinet", w.Shorter.Amount, max(mostWorth, w.Shorter.Amount), r.atWorth(set)))
 	}
 	return out
 }
@@ -80,15 +73,14 @@ const widely = 5
 // rateAxes are the rates that some option rests on, each as a single amount.
 func (r *reckoning) rateAxes() []axis {
 	var out []axis
+	bills := r.bills()
 	for _, code := range estimate.Codes() {
-		if !r.rests(code) {
+		if !r.rests(code, bills) {
 			continue
 		}
 		rate := r.book.Rate(code)
 		high := max(widely*rate.Likely, rate.High, money.Unit)
-		a := r.pricedAxis(pointerOf(code, rate), rate.Likely, high, func(a money.Amount) priced {
-			return r.price(r.book.With(code, money.Spread{Low: a, Likely: a, High: a}), r.k.Prices.Worth)
-		})
+		a := r.pricedAxis(pointerOf(code, rate), rate.Likely, high, r.atRate(code, bills))
 		a.mean = int64(rate.Mean())
 		out = append(out, a)
 	}
@@ -104,51 +96,19 @@ func pointerOf(code string, rate estimate.Rate) string {
 }
 
 // rests reports whether any option hangs on a rate.
-func (r *reckoning) rests(code string) bool {
-	if strings.HasPrefix(code, "worth.") {
+func (r *reckoning) rests(code string, bills [][]billed) bool {
+	if isWorth(code) {
 		return true
 	}
-	for g := range r.measured {
-		for i := range r.measured[g] {
-			if r.measured[g][i].rests(code) || r.priced.ways[g][i].charged(code) {
+	on, charged := restingOn(code), chargedBy(code)
+	for g := range bills {
+		for i := range bills[g] {
+			if bills[g][i].restOn(on) || charged != estimate.NoTrade && r.ways[g][i].calls(charged) {
 				return true
 			}
 		}
 	}
-	return slices.ContainsFunc(r.exchanges, func(e [2][]exchange) bool {
-		return slices.ContainsFunc(slices.Concat(e[0], e[1]), func(e exchange) bool {
-			return slices.ContainsFunc(e.items, func(i takeoff.Item) bool { return estimate.Uses(code, i.Work) })
-		})
-	})
-}
-
-func (m *measured) rests(code string) bool {
-	return slices.ContainsFunc(m.works(), func(w takeoff.Work) bool { return estimate.Uses(code, w) })
-}
-
-// works are the kinds of work that may come up, each once.
-func (m *measured) works() []takeoff.Work {
-	var out []takeoff.Work
-	for _, list := range [...][]takeoff.Item{m.Items, m.Found[1], m.Found[2], m.Found[3], m.Found[4], m.Behind, m.closing} {
-		for _, i := range list {
-			if !slices.Contains(out, i.Work) {
-				out = append(out, i.Work)
-			}
-		}
-	}
-	return out
-}
-
-// charged reports whether an option may call the trade whose charge a code is.
-func (r *reckoned) charged(code string) bool {
-	for t := range estimate.Trades {
-		if callOut, minimum := estimate.ChargeCodes(t); code != callOut && code != minimum {
-			continue
-		}
-		return r.certain.Needs[t] || r.behind.Needs[t] || r.closing.Needs[t] ||
-			slices.ContainsFunc(r.found[:], func(s estimate.Sum) bool { return s.Needs[t] })
-	}
-	return false
+	return r.exchangesRestOn(on)
 }
 
 // priorSteps is how finely thresholds of odds are told: in millionths.

@@ -135,8 +135,7 @@ func (r *reckoning) problem(p *priced, kn knowledge, allowed [][]int) *combine.P
 	for g := range allowed {
 		ways := make([]combine.Way, len(allowed[g]))
 		for n, i := range allowed[g] {
-			e := r.expected(p, kn, g, i)
-			ways[n] = e.way()
+			ways[n] = p.ways[g][i].wayUnder(r.chances(kn, g, i))
 			ways[n].Line, ways[n].Effects = r.measured[g][i].line, r.measured[g][i].effects
 		}
 		out.Things[g].Ways = ways
@@ -164,7 +163,7 @@ func (r *reckoning) effects(g int, o kitchen.Option) []combine.Effect {
 
 // expected is an option under what is believed.
 func (r *reckoning) expected(p *priced, kn knowledge, g, i int) expected {
-	return p.ways[g][i].under(r.chances(kn, g, i))
+	return p.ways[g][i].expected(r.chances(kn, g, i))
 }
 
 // chances are how probable it is that each unknown turns out against an option:

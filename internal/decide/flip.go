@@ -60,28 +60,46 @@ func (r *reckoning) flips(a *axis, advice []int) []Flip {
 // differs, and what it is there. Between two combinations whose worths are straight
 // lines the first guess is right or one step off; else it halves.
 func (a *axis) search(advice []int, same, differs int64, to []int) (int64, []int) {
+	var ahead, behind money.Amount
+	if a.net != nil { // each net in the order that finds prices as they were last
+		behind, ahead = a.lead(differs, to, advice), a.lead(same, advice, to)
+	}
 	for turn := 0; apart(same, differs) > 1; turn++ {
 		mid := same + (differs-same)/2
 		switch {
 		case a.net != nil && turn%4 < 3:
-			mid = a.crossing(advice, same, differs, to)
+			mid = crossing(same, differs, ahead, behind)
 		case a.net == nil && turn == 0: // where something begins to fit
 			mid = differs + (same-differs)/apart(same, differs)
 		}
-		if at := a.best(mid); slices.Equal(at, advice) {
+		at := a.best(mid)
+		keeps, other := slices.Equal(at, advice), !slices.Equal(at, to)
+		if keeps {
 			same = mid
 		} else {
 			differs, to = mid, at
+		}
+		if a.net == nil {
+			continue
+		}
+		if !keeps {
+			behind = a.lead(differs, to, advice)
+		}
+		if keeps || other {
+			ahead = a.lead(same, advice, to)
 		}
 	}
 	return differs, to
 }
 
+// lead is how far one combination is ahead of another with the number at a step.
+func (a *axis) lead(v int64, one, other []int) money.Amount {
+	return a.net(v, one).Minus(a.net(v, other))
+}
+
 // crossing is where the line between two combinations' worths crosses, strictly
-// between the steps.
-func (a *axis) crossing(advice []int, same, differs int64, to []int) int64 {
-	ahead := a.net(same, advice).Minus(a.net(same, to))
-	behind := a.net(differs, to).Minus(a.net(differs, advice))
+// between the steps: at the first, one is so far ahead, and at the other behind.
+func crossing(same, differs int64, ahead, behind money.Amount) int64 {
 	span := apart(same, differs)
 	step := int64(1)
 	if ahead > 0 && ahead+behind > 0 {

@@ -30,10 +30,10 @@ func (r *reckoning) probe(c int) *Look {
 		return nil
 	}
 	prior := contents.WithBehind(r.now.odds[c], r.now.missing[c])
-	best := func(b belief.Belief) money.Amount {
+	best := belief.Remembered(func(b belief.Belief) money.Amount {
 		odds, missing := split(b)
 		return r.choose(&r.priced, r.now.believing(c, odds, missing), asTheyStand).net
-	}
+	})
 	out := &Look{Pointer: cluster.Parts[0].Inside.Pointer, Cost: r.priceOf(takeoff.Probe)}
 	if at := cluster.ProbeAt(); at != nil {
 		out.Pointer = at.Inside.Pointer
@@ -80,12 +80,12 @@ func (r *reckoning) remeasure(g int) *Look {
 		return nil
 	}
 	prior := belief.Belief{fits.Not(), fits}
-	best := func(b belief.Belief) money.Amount {
+	best := belief.Remembered(func(b belief.Belief) money.Amount {
 		kn := r.now
 		kn.fits = slices.Clone(kn.fits)
 		kn.fits[g] = b[1]
 		return r.choose(&r.priced, kn, asTheyStand).net
-	}
+	})
 	right := belief.Chance(r.k.Prices.Figures.Of(kitchen.RemeasuredRight)) * belief.Certain / belief.Chance(money.One)
 	signals := [][]belief.Chance{{right, right.Not()}, {right.Not(), right}}
 	out := &Look{

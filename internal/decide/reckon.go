@@ -1,6 +1,8 @@
 package decide
 
 import (
+	"slices"
+
 	"railhead/internal/belief"
 	"railhead/internal/combine"
 	"railhead/internal/contents"
@@ -14,17 +16,26 @@ type reckoned struct {
 	gain    money.Amount // once it is done as meant
 	stopped money.Amount // where something immovable stops it: what keeping is worth
 	misfit  money.Amount // where the taller row turns out not to fit
-	certain estimate.Sum
-	found   [contents.States]estimate.Sum
-	behind  estimate.Sum
-	closing estimate.Sum // of the gap, where the taller row turns out not to fit
+	sums    [lists]estimate.Sum
+
+	known bool // the last way, and under what
+	under chances
+	way   combine.Way
 }
 
-func (r *reckoned) reckon(b *estimate.Book, m *measured) {
-	r.certain, r.behind, r.closing = b.Sum(m.Items), b.Sum(m.Behind), b.Sum(m.closing)
-	for s := range m.Found {
-		r.found[s] = b.Sum(m.Found[s])
+// calls reports whether the option may call a trade.
+func (r *reckoned) calls(t estimate.Trade) bool {
+	return slices.ContainsFunc(r.sums[:], func(s estimate.Sum) bool { return s.Needs[t] })
+}
+
+// wayUnder is the option for the search over the room. It is kept: from one search
+// to the next most options stay what they were.
+func (r *reckoned) wayUnder(c chances) combine.Way {
+	if !r.known || c != r.under {
+		e := r.expected(c)
+		r.known, r.under, r.way = true, c, e.way()
 	}
+	return r.way
 }
 
 // chances are how probable it is that each unknown turns out against an option.
@@ -42,22 +53,22 @@ type expected struct {
 	chance [estimate.Trades]belief.Chance
 }
 
-// under weighs what may turn up.
-func (r *reckoned) under(c chances) expected {
+// expected weighs what may turn up.
+func (r *reckoned) expected(c chances) expected {
 	halt := c.found[contents.Immovable]
-	e := expected{gain: r.gain, cost: r.certain}
+	e := expected{gain: r.gain, cost: r.sums[listCertain]}
 	e.gain = e.gain.Plus(c.closing.Of(r.misfit.Minus(r.gain)))
 	e.gain = e.gain.Plus(halt.Of(r.stopped.Minus(e.gain)))
 	inside := spared()
-	for s := range r.found {
-		e.add(&r.found[s], c.found[s], &inside)
+	for s, chance := range c.found {
+		e.add(&r.sums[listFound+s], chance, &inside)
 	}
 	behind, closing := spared(), spared()
-	e.add(&r.behind, c.behind, &behind)
-	e.add(&r.closing, c.closing, &closing)
+	e.add(&r.sums[listBehind], c.behind, &behind)
+	e.add(&r.sums[listClosing], c.closing, &closing)
 	for t := range e.chance {
 		e.chance[t] = times(times(inside[t], behind[t]), closing[t]).Not()
-		if r.certain.Needs[t] {
+		if r.sums[listCertain].Needs[t] {
 			e.chance[t] = belief.Certain
 		}
 	}
@@ -79,7 +90,7 @@ func (e *expected) add(s *estimate.Sum, chance belief.Chance, not *sparing) {
 	if chance == 0 {
 		return
 	}
-	e.cost = e.cost.Plus(s.At(chance))
+	e.cost.Add(s, chance)
 	for t, needed := range s.Needs {
 		if needed {
 			not[t] -= chance
@@ -100,7 +111,13 @@ func sumOf(s *estimate.Sum) money.Amount {
 
 // way is the option for the search over the room.
 func (e *expected) way() combine.Way {
-	w := combine.Way{Worth: e.gain.Minus(e.cost.Bought)}
+	n := 0
+	for _, chance := range e.chance {
+		if chance > 0 {
+			n++
+		}
+	}
+	w := combine.Way{Worth: e.gain.Minus(e.cost.Bought), Calls: make([]combine.Call, 0, n)}
 	for t, chance := range e.chance {
 		if chance > 0 {
 			w.Calls = append(w.Calls, combine.Call{Trade: t, Chance: chance, Labour: e.cost.Labour[t]})

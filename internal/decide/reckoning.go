@@ -210,20 +210,38 @@ func (r *reckoning) isJoint(c *cabinet.Placed) bool {
 
 // price puts every option into money under a rate book and worths.
 func (r *reckoning) price(b *estimate.Book, w kitchen.Worth) priced {
-	p := priced{book: b, values: valuesOf(r.run, w, b), charges: chargesOf(b), ways: make([][]reckoned, len(r.ms))}
+	p := priced{book: b, charges: chargesOf(b), ways: make([][]reckoned, len(r.ms))}
 	for g := range r.ms {
-		keep, closed := p.values.worth(r.measured[g][0].gained), p.values.worth(r.measured[g][r.place(g, kitchen.RemoveClose)].gained)
 		p.ways[g] = make([]reckoned, len(r.measured[g]))
 		for i := range r.measured[g] {
-			way := &p.ways[g][i]
-			way.reckon(b, &r.measured[g][i])
-			way.gain, way.stopped, way.misfit = p.values.worth(r.measured[g][i].gained), keep, closed
+			for l, items := range r.measured[g][i].lists() {
+				p.ways[g][i].sums[l] = b.Sum(items)
+			}
 		}
 	}
-	for n := range r.joints {
-		p.shared = append(p.shared, p.outcomes(&r.exchanges[n]))
-	}
+	r.value(&p, w)
+	p.shared = p.outcomesOf(r.exchanges)
 	return p
+}
+
+// value puts what every option gains into money.
+func (r *reckoning) value(p *priced, w kitchen.Worth) {
+	p.values = valuesOf(r.run, w, p.book)
+	for g := range r.ms {
+		keep, closed := p.values.worth(r.measured[g][0].gained), p.values.worth(r.measured[g][r.place(g, kitchen.RemoveClose)].gained)
+		for i := range r.measured[g] {
+			way := &p.ways[g][i]
+			way.gain, way.stopped, way.misfit, way.known = p.values.worth(r.measured[g][i].gained), keep, closed, false
+		}
+	}
+}
+
+// outcomesOf are what the joint cabinets' exchanges come to.
+func (p *priced) outcomesOf(exchanges [][2][]exchange) (out [][2][]outcome) {
+	for n := range exchanges {
+		out = append(out, p.outcomes(&exchanges[n]))
+	}
+	return out
 }
 
 func chargesOf(b *estimate.Book) []combine.Trade {

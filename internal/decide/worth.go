@@ -96,10 +96,8 @@ func (r *reckoning) mayCall() (out [estimate.Trades]belief.Chance) {
 	for g := range r.ways {
 		for i := range r.ways[g] {
 			for t := range out {
-				for _, code := range codes(estimate.Trade(t)) {
-					if r.ways[g][i].charged(code) {
-						out[t] = belief.Certain
-					}
+				if charges(estimate.Trade(t)) && r.ways[g][i].calls(estimate.Trade(t)) {
+					out[t] = belief.Certain
 				}
 			}
 		}
@@ -107,7 +105,8 @@ func (r *reckoning) mayCall() (out [estimate.Trades]belief.Chance) {
 	return out
 }
 
-func codes(t estimate.Trade) []string {
+// charges reports whether a trade may charge anything beside its labour.
+func charges(t estimate.Trade) bool {
 	callOut, minimum := estimate.ChargeCodes(t)
-	return slices.DeleteFunc([]string{callOut, minimum}, func(c string) bool { return c == "" })
+	return callOut != "" || minimum != ""
 }
