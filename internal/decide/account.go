@@ -41,15 +41,15 @@ func (r *reckoning) account(p *priced, kn knowledge, picks []int) account {
 	}
 	problem := r.problem(p, kn, alone(picks))
 	a.charges = problem.Charges(make([]int, len(picks)))
-	var rest money.Amount
+	var charged, exchanged money.Amount
 	for _, c := range a.charges {
-		rest = rest.Plus(c.CallOut).Plus(c.TopUp)
+		charged = charged.Plus(c.CallOut).Plus(c.TopUp)
 	}
 	a.together = r.together(p, picks)
 	for _, t := range a.together {
-		a.Gain, rest = a.Gain.Plus(t.Gain.Rounded(coin)), rest.Plus(t.Cost)
+		a.Gain, exchanged = a.Gain.Plus(t.Gain.Rounded(coin)), exchanged.Plus(t.Cost)
 	}
-	a.Expected = a.Expected.Plus(rest.Rounded(coin))
+	a.Expected = a.Expected.Plus(charged.Rounded(coin)).Plus(exchanged.Rounded(coin))
 	return a
 }
 

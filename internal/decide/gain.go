@@ -3,6 +3,7 @@ package decide
 import (
 	"math/big"
 
+	"railhead/internal/belief"
 	"railhead/internal/cabinet"
 	"railhead/internal/estimate"
 	"railhead/internal/kitchen"
@@ -18,10 +19,24 @@ type Gain struct {
 	Quantity money.Quantity
 	Unit     string
 	Rate     money.Amount // of one unit
+	risk     money.Amount // of a risk, whose chance in percent is told rounded: what it comes to
 }
 
 // Worth is the quantity at its rate.
-func (g Gain) Worth() money.Amount { return g.Rate.Times(g.Quantity) }
+func (g Gain) Worth() money.Amount {
+	if g.Unit == percent {
+		return g.risk
+	}
+	return g.Rate.Times(g.Quantity)
+}
+
+// percent is the unit of risks: a chance at what is then lost.
+const percent = "%"
+
+func riskOf(code string, chance belief.Chance, lost, expected money.Amount) Gain {
+	hundredths := money.Quantity(money.Amount(chance).Share(100*int64(money.One), int64(belief.Certain)))
+	return Gain{Code: code, Quantity: hundredths, Unit: percent, Rate: lost.Share(1, 100), risk: expected}
+}
 
 // What an option may be worth.
 const (
@@ -32,6 +47,8 @@ const (
 	gainStray     = "gain.overhead.over_nothing"
 	gainEvenLine  = "gain.row.even_line"
 	gainShared    = "gain.cabinet.shared"
+	gainMisfit    = "gain.risk.row_does_not_fit"
+	gainStopped   = "gain.risk.immovable"
 )
 
 // gained is how much of something an option gains, whatever it is worth.
@@ -89,18 +106,18 @@ func (v *values) gains(in []gained) []Gain {
 func (v *values) gain(g *gained) (Gain, bool) {
 	switch g.code {
 	case gainStorage:
-		return Gain{g.code, g.quantity, "l", v.Litre.Amount}, true
+		return Gain{Code: g.code, Quantity: g.quantity, Unit: "l", Rate: v.Litre.Amount}, true
 	case gainToCeiling:
-		return Gain{g.code, share(g.width, v.run), "1", v.ToCeiling.Amount}, v.ToCeiling.Amount != 0
+		return Gain{Code: g.code, Quantity: share(g.width, v.run), Unit: "1", Rate: v.ToCeiling.Amount}, v.ToCeiling.Amount != 0
 	case gainShorter:
 		if v.Shorter == nil {
 			return Gain{}, false
 		}
-		return Gain{g.code, g.quantity, "1", v.Shorter.Amount}, true
+		return Gain{Code: g.code, Quantity: g.quantity, Unit: "1", Rate: v.Shorter.Amount}, true
 	case gainOpenGap:
-		return Gain{g.code, g.quantity, "m", v.openGap}, true
+		return Gain{Code: g.code, Quantity: g.quantity, Unit: "m", Rate: v.openGap}, true
 	default:
-		return Gain{g.code, g.quantity, "m", v.stray}, true
+		return Gain{Code: g.code, Quantity: g.quantity, Unit: "m", Rate: v.stray}, true
 	}
 }
 

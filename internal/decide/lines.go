@@ -59,9 +59,9 @@ func (r *reckoning) money(g, i int) *Money {
 	if !r.measured[g][i].done {
 		return nil
 	}
-	e := r.expected(&r.priced, r.now, g, i)
-	lines := r.linesOf(g, i)
-	return &Money{Gains: r.values.gains(r.measured[g][i].gained), Lines: lines, Cost: estimate.CostOf(lines), Gain: e.gain}
+	e, lines := r.expected(&r.priced, r.now, g, i), r.linesOf(g, i)
+	gains := append(r.values.gains(r.measured[g][i].gained), r.priced.ways[g][i].risked(r.chances(r.now, g, i))...)
+	return &Money{Gains: gains, Lines: lines, Cost: estimate.CostOf(lines), Gain: e.gain}
 }
 
 // applied is where the applied options stand in the groups' lists.

@@ -55,10 +55,8 @@ type expected struct {
 
 // expected weighs what may turn up.
 func (r *reckoned) expected(c chances) expected {
-	halt := c.found[contents.Immovable]
-	e := expected{gain: r.gain, cost: r.sums[listCertain]}
-	e.gain = e.gain.Plus(c.closing.Of(r.misfit.Minus(r.gain)))
-	e.gain = e.gain.Plus(halt.Of(r.stopped.Minus(e.gain)))
+	misfit, stopped := r.risks(c)
+	e := expected{gain: r.gain.Plus(misfit).Plus(stopped), cost: r.sums[listCertain]}
 	inside := spared()
 	for s, chance := range c.found {
 		e.add(&r.sums[listFound+s], chance, &inside)
@@ -73,6 +71,27 @@ func (r *reckoned) expected(c chances) expected {
 		}
 	}
 	return e
+}
+
+// risks are what the gain is expected to change by where the taller row turns out not
+// to fit, and where something immovable then stops the work.
+func (r *reckoned) risks(c chances) (misfit, stopped money.Amount) {
+	misfit = c.closing.Of(r.misfit.Minus(r.gain))
+	stopped = c.found[contents.Immovable].Of(r.stopped.Minus(r.gain.Plus(misfit)))
+	return misfit, stopped
+}
+
+// risked are the risks beside the gains, so that these add up.
+func (r *reckoned) risked(c chances) []Gain {
+	var out []Gain
+	misfit, stopped := r.risks(c)
+	if misfit != 0 {
+		out = append(out, riskOf(gainMisfit, c.closing, r.misfit.Minus(r.gain), misfit))
+	}
+	if stopped != 0 {
+		out = append(out, riskOf(gainStopped, c.found[contents.Immovable], r.stopped.Minus(r.gain.Plus(misfit)), stopped))
+	}
+	return out
 }
 
 // sparing is the chance that each trade is not called for by one unknown.

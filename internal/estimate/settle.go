@@ -12,7 +12,7 @@ func (r Row) Plus(s Row) Row {
 
 // Settle rounds lines to the smallest coin so that they add up: in each column the
 // lines of a group come to what the group comes to, rounded, and the groups to the
-// total. No line's likely value is less than its low or more than its high.
+// total; what trades charge beside their work is a group of its own. No line's likely value is less than its low or more than its high.
 func Settle(lines []Line, c money.Currency) (rows []Row, total Row) {
 	rows = make([]Row, len(lines))
 	for _, group := range groups(lines) {
@@ -26,13 +26,18 @@ func Settle(lines []Line, c money.Currency) (rows []Row, total Row) {
 
 // groups are the indices of each group's lines, in order of its first.
 func groups(lines []Line) [][]int {
+	type key struct {
+		group  string
+		shared bool
+	}
 	var all [][]int
-	place := map[string]int{}
+	place := map[key]int{}
 	for i := range lines {
-		at, ok := place[lines[i].Group]
+		k := key{lines[i].Group, lines[i].Kind == Shared}
+		at, ok := place[k]
 		if !ok {
 			at = len(all)
-			place[lines[i].Group], all = at, append(all, nil)
+			place[k], all = at, append(all, nil)
 		}
 		all[at] = append(all[at], i)
 	}

@@ -5,6 +5,7 @@ import (
 
 	"railhead/api"
 	"railhead/internal/belief"
+	"railhead/internal/combine"
 	"railhead/internal/contents"
 	"railhead/internal/decide"
 	"railhead/internal/estimate"
@@ -22,7 +23,7 @@ func (s Scale) room(k *kitchen.Kitchen, d *Told) api.RoomDecision {
 	out := api.RoomDecision{
 		Basis: "money", Currency: s.Currency.Code, Advice: map[string]string{}, LowerRow: s.lowerRow(k, d, &r.Best),
 		ExpectedCost: s.money(r.Best.Expected), Gain: s.money(r.Best.Gain), Net: s.money(r.Best.Net()),
-		Shared: []api.SharedCharge{}, Together: each(r.Together, s.together),
+		Together: each(r.Together, s.together),
 		RunnerUp: s.beside(d, r.RunnerUp, &r.Best), Once: s.beside(d, r.Once, &r.Best),
 		Applied: api.AppliedWorth{
 			ExpectedCost: s.money(r.Applied.Expected), Net: s.money(r.Applied.Net()),
@@ -33,10 +34,22 @@ func (s Scale) room(k *kitchen.Kitchen, d *Told) api.RoomDecision {
 	for _, a := range d.Advice {
 		out.Advice[a.Group] = a.Option.String()
 	}
-	for t, c := range r.Charges {
+	out.Shared = s.shared(r.Charges)
+	return out
+}
+
+// shared writes the trades' charges so that they add up, as the estimate's lines do.
+func (s Scale) shared(charges []combine.Charge) []api.SharedCharge {
+	var parts []money.Amount
+	for _, c := range charges {
+		parts = append(parts, c.CallOut, c.TopUp)
+	}
+	parts = money.SplitTo(s.Currency, parts)
+	out := []api.SharedCharge{}
+	for t, c := range charges {
 		if c.CallOut != 0 || c.TopUp != 0 {
-			out.Shared = append(out.Shared, api.SharedCharge{
-				Trade: estimate.Trade(t).String(), Chance: c.Chance.Decimal(), CallOut: s.money(c.CallOut), TopUp: s.money(c.TopUp),
+			out = append(out, api.SharedCharge{
+				Trade: estimate.Trade(t).String(), Chance: c.Chance.Decimal(), CallOut: s.money(parts[2*t]), TopUp: s.money(parts[2*t+1]),
 			})
 		}
 	}
@@ -84,17 +97,27 @@ func (s Scale) inMoney(out *api.Option, m *decide.Money) {
 	cost := s.cost(total, m.Cost.Deviation)
 	out.Cost, out.Gain = &cost, s.money(m.Gain)
 	out.Net = s.money(m.Gain.Rounded(s.Currency).Minus(total.Mean))
-	out.Gains, out.Hours = each(m.Gains, s.gain), hours(m.Lines)
+	out.Gains, out.Hours = s.gains(m.Gains), hours(m.Lines)
 	for i := range lines {
 		out.Lines = append(out.Lines, s.costLine(&lines[i], rows[i]))
 	}
 }
 
-func (s Scale) gain(g decide.Gain) api.Gain {
-	return api.Gain{
-		Code: g.Code, Says: s.says(g.Code, nil), Quantity: g.Quantity.Decimal(), Unit: g.Unit,
-		Rate: g.Rate.Decimal(), Worth: s.money(g.Worth()),
+// gains writes what a gain is made of, so that it adds up.
+func (s Scale) gains(in []decide.Gain) []api.Gain {
+	worths := make([]money.Amount, len(in))
+	for i := range in {
+		worths[i] = in[i].Worth()
 	}
+	worths = money.SplitTo(s.Currency, worths)
+	out := make([]api.Gain, len(in))
+	for i, g := range in {
+		out[i] = api.Gain{
+			Code: g.Code, Says: s.says(g.Code, nil), Quantity: g.Quantity.Decimal(), Unit: g.Unit,
+			Rate: g.Rate.Decimal(), Worth: s.money(worths[i]),
+		}
+	}
+	return out
 }
 
 func (s Scale) cost(r estimate.Row, deviation money.Amount) api.Cost {

@@ -94,6 +94,8 @@ var decideRules = []Rule{
 	{Code: "gain.plan.shorter", Says: "Planned cabinets exchanged for shorter ones.", Source: byDecide, Status: Own},
 	{Code: "gain.gap.left_open", Says: "A gap over the cabinets that stays open and is too narrow to clean.", Source: byPractice, Status: CommonPractice},
 	{Code: "gain.overhead.over_nothing", Says: "A soffit that stays hanging over nothing looks lost.", Source: byPractice, Status: CommonPractice},
+	{Code: "gain.risk.row_does_not_fit", Says: "The chance that the taller row does not fit after all, at what is then not gained.", Source: byDecide, Status: Own},
+	{Code: "gain.risk.immovable", Says: "The chance that something immovable stops the work, at what is then not gained.", Source: byDecide, Status: Own},
 	{Code: "gain.cabinet.shared", Says: "A cabinet under several overheads, exchanged for another height.", Source: byDecide, Status: Own},
 
 	{Code: "ask.overhead.rest_unseen", Says: "What is inside the rest of {overhead}, beside the stretches that were looked into?", Source: byPractice, Status: CommonPractice},
