@@ -2,57 +2,72 @@ package combine
 
 import "math/bits"
 
-// bound is the most that what is still to be done may be worth. It lets each
-// thing be decided with the knowledge which trades were called by those before
-// it, which is worth no less than deciding beforehand; and it counts of each
-// trade's labour a share, and of its minimum the rest, which is no more than the
-// larger of them.
+// bound is the most that what is still to be done may be worth. It is reckoned
+// for each set of trades that may have been called, as if each thing were decided
+// knowing which trades those before it called, which is worth no less than
+// deciding beforehand. Of a trade's labour it counts a share, and of its minimum
+// the rest, which together are no more than the larger of them.
+//
+// What is worth a state between such sets, where some trades were called perhaps,
+// is no more than what lies between their worths: all that the chances change is
+// linear, and the best of several linear worths is convex.
 type bound struct {
-	bits             int     // trades that are told apart, the dearest
-	share            []int64 // of each trade's labour that is counted
-	fixed            []int64 // what being called costs at least beside it
-	slack            int64   // what rounding may add up to
-	ways             []boundWay
-	perhaps          []perhaps
-	reach            []int // sets of trades that may have been called
-	from, open, seen []int
-	sum              []int64
-	value            []int64 // after each stage and for each set
-	labour           []int64
+	bits    int     // trades that are told apart, the dearest
+	share   []int64 // of each trade's labour that is counted; any is true (see tune)
+	fixed   []int64 // what being called costs at least beside it
+	sum     []int64 // the same for each set of trades
+	slack   int64   // what rounding may add up to
+	ways    []boundWay
+	perhaps []perhaps
+	value   []int64 // before each stage, for each set
+	reached reached
+
+	labour, called, mass []int64 // see follow
+	slope                []float64
 }
 
 // boundWay is a way as the bound sees it.
 type boundWay struct {
-	worth    int64 // less the share of its labour
-	sure     int   // set of trades called for certain
-	may      int   // and perhaps
-	from, to int   // those called perhaps, from the likeliest
+	worth     int64 // less the share of its labour
+	sure, may int   // sets of trades that it calls for certain, and perhaps
+	from, to  int   // those called perhaps, the likeliest first
 }
 
+// perhaps is a trade that is called with a chance.
 type perhaps struct {
 	trade  int
 	chance int64
 }
 
-// size bounds the work of a bound: sets of trades times ways.
-const size = 1 << 20
+// quickWork and thoroughWork are how many sets of trades times ways a bound goes
+// through at most, but that it tells always so many trades apart.
+const (
+	quickWork    = 1 << 15
+	thoroughWork = 1 << 20
+	always       = 8
+)
 
-// prepare reads a task for the shares given.
-func (b *bound) prepare(t *task) {
+// prepare reckons the bound with the shares that it has, with no more work than
+// given.
+func (b *bound) prepare(t *task, work int) {
 	b.bits = 0
-	for b.bits < len(t.trades) && len(t.ways)<<(b.bits+1) <= size {
+	for b.bits < len(t.trades) && (b.bits < always || len(t.ways)<<(b.bits+1) <= work) {
 		b.bits++
 	}
-	b.fixed, b.slack = b.fixed[:0], 0
+	b.fixed = b.fixed[:0]
 	for n, tr := range t.trades {
-		b.fixed = append(b.fixed, partDown(tr.callOut, certain)+partDown(tr.minimum, certain-b.share[n]))
-		b.slack += partDown(tr.callOut+tr.minimum, int64(len(t.stages))) + 2
+		b.fixed = append(b.fixed, tr.callOut+partDown(tr.minimum, certain-b.share[n]))
+	}
+	b.slack = t.rounding()
+	b.sum = append(b.sum[:0], 0)
+	for set := 1; set < 1<<b.bits; set++ {
+		b.sum = append(b.sum, b.sum[set&(set-1)]+b.fixed[bits.TrailingZeros(uint(set))])
 	}
 	b.ways, b.perhaps = b.ways[:0], b.perhaps[:0]
 	for w := range t.ways {
 		b.readWay(t, &t.ways[w])
 	}
-	b.findReach(t)
+	b.reached.find(t, b)
 	b.fill(t)
 }
 
@@ -82,89 +97,18 @@ func insert(list []perhaps, from int, p perhaps) []perhaps {
 	return list
 }
 
-// findReach lists for each stage the sets of trades that may have been called
-// before it and may be again; more of them do no harm.
-func (b *bound) findReach(t *task) {
-	b.reach, b.from = append(b.reach[:0], 0), append(b.from[:0], 0, 1)
-	b.seen = append(b.seen[:0], make([]int, 1<<b.bits)...)
-	b.open = b.open[:0]
-	for k := range t.stages {
-		b.open = append(b.open, 0)
-		for _, l := range t.stages[k].live {
-			if l.trade < b.bits {
-				b.open[k] |= 1 << l.trade
-			}
-		}
-		b.step(t, k)
-		b.from = append(b.from, len(b.reach))
-	}
-}
-
-// step lists the sets after stage k.
-func (b *bound) step(t *task, k int) {
-	before := b.reach[b.from[k]:b.from[k+1]]
-	if k > 0 && len(before) == 1<<bits.OnesCount(uint(b.open[k-1])) { // all that could be
-		for set := b.open[k]; ; set = (set - 1) & b.open[k] {
-			b.reach = append(b.reach, set)
-			if set == 0 {
-				return
-			}
-		}
-	}
-	full := 1 << bits.OnesCount(uint(b.open[k]))
-	ways := b.ways[t.stages[k].from:t.stages[k].to]
-	for i := range ways {
-		if b.again(ways, i) {
-			continue
-		}
-		for _, set := range before {
-			b.mark(k, set|ways[i].sure, ways[i].may)
-		}
-		if len(b.reach)-b.from[k+1] == full {
-			return
-		}
-	}
-}
-
-// again reports whether a way before way i calls for the same trades.
-func (b *bound) again(ways []boundWay, i int) bool {
-	for a := range ways[:i] {
-		if ways[a].sure == ways[i].sure && ways[a].may == ways[i].may {
-			return true
-		}
-	}
-	return false
-}
-
-// mark lists a set with any of some more trades.
-func (b *bound) mark(k, set, may int) {
-	set, may = set&b.open[k], may&b.open[k]&^set
-	for more := may; ; more = (more - 1) & may {
-		if b.seen[set|more] != k+1 {
-			b.seen[set|more] = k + 1
-			b.reach = append(b.reach, set|more)
-		}
-		if more == 0 {
-			return
-		}
-	}
-}
-
 // fill reckons back from the last stage.
 func (b *bound) fill(t *task) {
-	width := 1 << b.bits
-	n := len(t.stages)
+	n, width := len(t.stages), 1<<b.bits
 	if need := (n + 1) * width; cap(b.value) < need {
 		b.value = make([]int64, need)
 	} else {
 		b.value = b.value[:need]
 	}
 	clear(b.value[n*width:])
-	b.sumUp()
 	for k := n - 1; k >= 0; k-- {
-		later := after{b.value[(k+1)*width : (k+2)*width], b.open[k]}
-		here := b.value[k*width : (k+1)*width]
-		sets := b.reach[b.from[k]:b.from[k+1]]
+		here, later := b.value[k*width:(k+1)*width], b.after(k)
+		sets := b.reached.before(k)
 		for _, set := range sets {
 			here[set] = impossible
 		}
@@ -174,33 +118,22 @@ func (b *bound) fill(t *task) {
 	}
 }
 
-// sumUp adds up what the trades of each set cost at least.
-func (b *bound) sumUp() {
-	b.sum = append(b.sum[:0], 0)
-	for set := 1; set < 1<<b.bits; set++ {
-		b.sum = append(b.sum, b.sum[set&(set-1)]+b.fixed[bits.TrailingZeros(uint(set))])
+// raise raises what is still to come for each set to what a way makes of it.
+func (b *bound) raise(here []int64, sets []int, w *boundWay, later after) {
+	if w.from == w.to { // the common case, and half the time
+		for _, set := range sets {
+			here[set] = max(here[set], w.worth-b.sum[w.sure&^set]+later.of(set|w.sure))
+		}
+		return
+	}
+	for _, set := range sets {
+		here[set] = max(here[set], b.worth(w, set, later))
 	}
 }
 
-// raise raises what is still to come for each set to what a way makes of it.
-func (b *bound) raise(here []int64, sets []int, w *boundWay, later after) {
-	value, sum := later.value, b.sum
-	switch more := b.perhaps[w.from:w.to]; len(more) {
-	case 0:
-		for _, set := range sets {
-			v := w.worth - sum[w.sure&^set] + value[(set|w.sure)&later.open]
-			if v > here[set] {
-				here[set] = v
-			}
-		}
-	default:
-		for _, set := range sets {
-			v := w.worth - sum[w.sure&^set] + b.chain(set|w.sure, more, later)
-			if v > here[set] {
-				here[set] = v
-			}
-		}
-	}
+// worth is the most that a way and what comes later are worth for a set.
+func (b *bound) worth(w *boundWay, set int, later after) int64 {
+	return w.worth - b.sum[w.sure&^set] + b.chain(set|w.sure, b.perhaps[w.from:w.to], later)
 }
 
 // after is what is still to come after a stage, for each set of trades that were
@@ -210,10 +143,15 @@ type after struct {
 	open  int
 }
 
+func (b *bound) after(k int) after {
+	return after{b.value[(k+1)<<b.bits : (k+2)<<b.bits], b.reached.open[k]}
+}
+
 func (a *after) of(set int) int64 { return a.value[set&a.open] }
 
-// chain is the worth of a set where more trades may be called, from the
-// likeliest: as if no less likely one came without it.
+// chain is the most that is still to come for a set where more trades may have
+// been called, the likeliest first, less what those cost: as if no less likely
+// one were called without it.
 func (b *bound) chain(set int, more []perhaps, later after) int64 {
 	at := later.of(set)
 	v := at

@@ -1,67 +1,90 @@
 package combine
 
-// total is what a choice of ways by stage is worth; false where it cannot be.
-func (t *task) total(ways []int32, sum []int64, states []uint16) (int64, bool) {
-	left, labour := sum[:len(t.trades)], sum[len(t.trades):]
-	for n := range t.trades {
-		left[n], labour[n] = certain, 0
-	}
-	for n := range t.joints {
-		states[n] = t.joints[n].none()
-	}
-	worth, at := t.base, t.lines.number(t.lines.others)
-	for _, i := range ways {
-		w := &t.ways[i]
-		worth += w.worth
-		at = at.with(w.line)
-		for _, c := range t.callsOf(w) {
-			left[c.trade] = miss(left[c.trade], c.unmoved)
-			labour[c.trade] += c.labour
-		}
-		for _, e := range t.effects[w.effect:w.lastEnd] {
-			states[e.joint] = both(states[e.joint], e.state)
-		}
-	}
-	for n := range t.trades {
-		if left[n] < certain || labour[n] > 0 {
-			worth -= t.trades[n].charge(left[n], labour[n])
-		}
-	}
-	for n := range t.joints {
-		j := &t.joints[n]
-		if j.first < 0 {
-			continue
-		}
-		o := j.outcome[states[n]]
-		if o == impossible {
-			return 0, false
-		}
-		worth += o
-	}
-	if at > 0 {
-		worth += t.lines.worth
-	}
-	return worth, true
-}
-
+// improve changes single ways of the best combination known while that makes it
+// better.
 func (s *search) improve() {
-	if len(s.ways)*len(s.stages) > 2000 {
+	if !s.known || len(s.ways)*len(s.stages) > improvable {
 		return
 	}
-	sum := make([]int64, 2*len(s.trades))
-	states := make([]uint16, len(s.joints))
 	for better := true; better; {
 		better = false
 		for k := range s.stages {
-			st := &s.stages[k]
-			was := s.best[k]
-			for w := st.from; w < st.to; w++ {
-				s.best[k] = int32(w)
-				if v, ok := s.total(s.best, sum, states); ok && v > s.floor {
-					s.floor, was, better = v, int32(w), true
-				}
-			}
-			s.best[k] = was
+			better = s.improveStage(k) || better
 		}
 	}
+}
+
+// improvable is how many ways times things are worth improving one by one: it
+// takes their square, and with many of them the search finds as good ones.
+const improvable = 200_000
+
+func (s *search) improveStage(k int) bool {
+	best, better := s.best[k], false
+	for w := s.stages[k].from; w < s.stages[k].to; w++ {
+		s.best[k] = int32(w)
+		if v, ok := s.total(); ok && v > s.floor && !s.onPath() {
+			s.floor, best, better = v, int32(w), true
+		}
+	}
+	s.best[k] = best
+	return better
+}
+
+// onPath reports whether best is what the answer must differ from.
+func (s *search) onPath() bool {
+	if s.path == nil {
+		return false
+	}
+	for k, w := range s.best {
+		if s.ways[w].pick != s.path[s.stages[k].thing] {
+			return false
+		}
+	}
+	return true
+}
+
+// total is what best is worth; false where it cannot be.
+func (s *search) total() (int64, bool) {
+	s.sums, s.states = s.sums[:0], s.states[:0]
+	for range s.trades {
+		s.sums = append(s.sums, certain, 0)
+	}
+	for n := range s.joints {
+		s.states = append(s.states, s.joints[n].none())
+	}
+	worth, at := s.base, s.lines.number(s.lines.others)
+	for _, w := range s.best {
+		way := &s.ways[w]
+		worth, at = worth+way.worth, at.with(way.line)
+		for _, c := range s.callsOf(way) {
+			s.sums[2*c.trade] = miss(s.sums[2*c.trade], c.unmoved)
+			s.sums[2*c.trade+1] += c.labour
+		}
+		for _, e := range s.effectsOf(way) {
+			s.states[e.joint] = both(s.states[e.joint], e.state)
+		}
+	}
+	for n := range s.trades {
+		worth -= s.trades[n].charge(s.sums[2*n], s.sums[2*n+1])
+	}
+	if at > anyLine {
+		worth += s.lines.worth
+	}
+	return s.addOutcomes(worth)
+}
+
+// addOutcomes adds what the joints come to.
+func (s *search) addOutcomes(worth int64) (int64, bool) {
+	for n := range s.joints {
+		j := &s.joints[n]
+		if j.first < 0 {
+			continue // in base
+		}
+		outcome := j.outcome[s.states[n]]
+		if outcome == impossible {
+			return 0, false
+		}
+		worth += outcome
+	}
+	return worth, true
 }

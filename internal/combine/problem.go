@@ -31,13 +31,13 @@ type Way struct {
 type Call struct {
 	Trade  int
 	Chance belief.Chance // that it is needed at all; independent between things
-	Labour money.Amount  // what its labour is expected to come to
+	Labour money.Amount  // what its labour is expected to come to; less than nothing is nothing
 }
 
 // Trade is what a trade charges beside its labour: to come at all, and the least
 // that it comes for. Things that call for it share both: with C the chance that
 // any of them needs it, they pay CallOut·C + the larger of their labour and
-// Minimum·C.
+// Minimum·C. Charges of less than nothing are nothing.
 type Trade struct{ CallOut, Minimum money.Amount }
 
 // Line is the level at which a way leaves the tops under a thing.
@@ -68,5 +68,7 @@ type Effect struct {
 // one wish is a wish.
 type Joint struct {
 	Unlimited uint8 // the limit while no thing bears on it
-	Outcome   func(limit uint8, wish bool) (worth money.Amount, possible bool)
+	// Outcome may be asked for any limit that stands in an effect or in Unlimited,
+	// and answers the same each time. Without it the joint is worth nothing.
+	Outcome func(limit uint8, wish bool) (worth money.Amount, possible bool)
 }

@@ -1,71 +1,67 @@
 package combine
 
-import (
-	"math"
+import "railhead/internal/money"
 
-	"railhead/internal/money"
-)
+// Solver solves problems one after the other and keeps its memory for the next
+// one. It is for one goroutine at a time. What it answers hangs on the problem
+// alone.
+type Solver struct {
+	// Effort is how many labels (see the package) one problem may take, and so
+	// bounds the time that it takes: a room of eight overheads takes about a hundred
+	// of them, and a hundred thousand take some tenths of a second. 0 is as many as
+	// it takes to be exact.
+	Effort int
 
-// Solver solves problems one after the other with the same memory.
-type Solver struct{ s search }
+	search search
+	proven bool
+}
 
-// Best is the best combination.
-func (p *Problem) Best() ([]int, money.Amount, bool) { return new(Solver).Best(p) }
+// Best is the best combination, the way for each thing, and what it is worth;
+// false where nothing is possible. Of equals it is the first.
+func (p *Problem) Best() (pick []int, value money.Amount, ok bool) { return new(Solver).Best(p) }
 
-// RunnerUp is the best that differs.
-func (p *Problem) RunnerUp(pick []int) ([]int, money.Amount, bool) {
+// RunnerUp is the best combination that differs from pick somewhere.
+func (p *Problem) RunnerUp(pick []int) (second []int, value money.Amount, ok bool) {
 	return new(Solver).RunnerUp(p, pick)
 }
 
-// Best is the best combination.
-func (v *Solver) Best(p *Problem) ([]int, money.Amount, bool) { return v.solve(p, nil) }
+// Best is what [Problem.Best] is.
+func (s *Solver) Best(p *Problem) (pick []int, value money.Amount, ok bool) { return s.solve(p, nil) }
 
-// RunnerUp is the best that differs.
-func (v *Solver) RunnerUp(p *Problem, pick []int) ([]int, money.Amount, bool) {
-	if !p.fits(pick) {
-		pick = nil
+// RunnerUp is what [Problem.RunnerUp] is.
+func (s *Solver) RunnerUp(p *Problem, pick []int) (second []int, value money.Amount, ok bool) {
+	switch {
+	case !p.fits(pick):
+		return s.solve(p, nil) // everything differs from it
+	case len(pick) == 0:
+		s.proven = true
+		return nil, 0, false
 	}
-	return v.solve(p, pick)
+	return s.solve(p, pick)
 }
 
-func (v *Solver) solve(p *Problem, path []int) ([]int, money.Amount, bool) {
-	s := &v.s
-	s.path = path
-	s.labels = 0
-	s.known = false
-	if !s.prepare(p, path) {
+// Proven reports whether the last answer is exact: always, unless Effort ended
+// the search. Then the answer is the best combination found, and where it is none
+// there may be one.
+func (s *Solver) Proven() bool { return s.proven }
+
+func (s *Solver) solve(p *Problem, path []int) ([]int, money.Amount, bool) {
+	do := &s.search
+	do.path, do.effort, s.proven = path, s.Effort, true
+	if !do.prepare(p, path) {
 		return nil, 0, false
 	}
-	s.bound.tune(&s.task, nil)
-	s.bound.prepare(&s.task)
-	if !s.run(1) && s.known {
-		s.improve()
-	}
-	for _, width := range []int{64, 1024, 1 << 15, math.MaxInt} {
-		if s.run(width) {
-			break
-		}
-	}
-	if !s.known {
+	if s.proven = do.solve(); !do.known {
 		return nil, 0, false
 	}
-	pick := make([]int, len(s.stages))
+	return do.picks(), money.Amount(clamp(money.Amount(do.floor), int64(money.Most))), true
+}
+
+// picks is the best combination known, by things.
+func (s *search) picks() []int {
+	pick := make([]int, len(s.best))
 	for k, w := range s.best {
 		pick[s.stages[k].thing] = s.ways[w].pick
 	}
-	return pick, money.Amount(clamp(money.Amount(s.floor), int64(money.Most))), true
-}
-
-func (s *search) retune() {
-	if !s.known {
-		return
-	}
-	sunk := make([]bool, len(s.trades))
-	for _, w := range s.best {
-		for _, c := range s.callsOf(&s.ways[w]) {
-			sunk[c.trade] = sunk[c.trade] || c.unmoved < certain
-		}
-	}
-	s.bound.tune(&s.task, sunk)
-	s.bound.prepare(&s.task)
+	return pick
 }

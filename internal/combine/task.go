@@ -28,9 +28,9 @@ type stage struct {
 	from, to   int         // its ways
 	live       []liveTrade // trades that were perhaps called and may be again
 	closing    []int       // trades that nobody calls for any more
+	save       int64       // the most that live trades not called so far save for sure
 	open, shut []openJoint // joints that begin and end here
 	bound      []openJoint // joints that are open after it
-	save       int64       // the most that
 	bonus      int64       // the most that joints yet to begin are worth
 }
 
@@ -52,7 +52,7 @@ type call struct {
 // prepare reads a problem; false where it cannot be done at all. No way of path
 // makes another one needless.
 func (t *task) prepare(p *Problem, path []int) bool {
-	t.p, t.most, t.base = p, p.most(), 0
+	t.p, t.most = p, p.most()
 	t.readTrades()
 	t.lines.prepare(p)
 	t.stages, t.ways, t.calls, t.given = t.stages[:0], t.ways[:0], t.calls[:0], t.given[:0]
@@ -60,31 +60,46 @@ func (t *task) prepare(p *Problem, path []int) bool {
 		if len(p.Things[i].Ways) == 0 {
 			return false
 		}
-		t.readThing(i)
-		st := &t.stages[len(t.stages)-1]
+		st := t.readThing(i)
 		if path == nil {
 			t.thin(st, -1)
 		} else {
 			t.thin(st, path[i])
 		}
 	}
+	t.readJoints()
+	return t.settle()
+}
+
+// settle finds what may still come after each stage from the ways that are left;
+// false where some joint rules out all of them.
+func (t *task) settle() bool {
+	for k := range t.stages {
+		st := &t.stages[k]
+		*st = stage{
+			thing: st.thing, from: st.from, to: st.to,
+			live: st.live[:0], closing: st.closing[:0], open: st.open[:0], shut: st.shut[:0], bound: st.bound[:0],
+		}
+	}
+	t.base = 0
 	t.settleTrades()
 	t.lines.settle(t)
-	return t.readJoints()
+	if len(t.stages) == 0 && t.lines.start() == oneLine {
+		t.base += t.lines.worth
+	}
+	return t.settleJoints()
 }
 
 // readThing lists the ways to do a thing.
-func (t *task) readThing(i int) {
+func (t *task) readThing(i int) *stage {
 	var st *stage
 	t.stages, st = another(t.stages)
-	*st = stage{
-		thing: i, from: len(t.ways),
-		live: st.live[:0], closing: st.closing[:0], open: st.open[:0], shut: st.shut[:0], bound: st.bound[:0],
-	}
+	st.thing, st.from = i, len(t.ways)
 	for w := range t.p.Things[i].Ways {
 		t.readWay(w, &t.p.Things[i].Ways[w])
 	}
 	st.to = len(t.ways)
+	return st
 }
 
 func (t *task) readWay(pick int, given *Way) {
@@ -106,6 +121,8 @@ func (t *task) readWay(pick int, given *Way) {
 func (t *task) waysOf(k int) []way { return t.ways[t.stages[k].from:t.stages[k].to] }
 
 func (t *task) callsOf(w *way) []call { return t.calls[w.calls:w.callsEnd] }
+
+func (t *task) effectsOf(w *way) []effect { return t.effects[w.effect:w.lastEnd] }
 
 // another is a list with one more element, as it was left when it was last used.
 func another[T any](list []T) ([]T, *T) {

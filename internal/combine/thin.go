@@ -37,7 +37,7 @@ func (t *task) needless(a, b *way, first bool) bool {
 		other := callOf(bs, c.trade)
 		spare -= t.trades[c.trade].worse(c.unmoved, c.labour, other.unmoved, other.labour)
 	}
-	// What b alone calls for may cost nothing more: others may call for it too.
+	// What only b calls for may cost nothing more: others may call for it too.
 	return spare > 0 || spare == 0 && first
 }
 

@@ -9,16 +9,15 @@ import (
 type trade struct {
 	of               int // in the problem
 	callOut, minimum int64
-	first, last      int // the stages between which somebody may call for it
-	labour           int64
-	keep, steps      int64
+	first, last      int  // the stages between which somebody may call for it
+	perhaps          bool // somebody may call with a chance
 }
 
 // liveTrade is a trade at a stage, with what may still be added to it.
 type liveTrade struct {
 	trade  int
 	labour int64 // at most
-	// keep is the least that a chance left may still be multiplied by, and steps
+	// keep is no more than what a chance left may still be multiplied by, and steps
 	// how many roundings that may take.
 	keep, steps int64
 }
@@ -30,7 +29,7 @@ func (t *task) readTrades() {
 		t.number = append(t.number, -1)
 		callOut, minimum := charge(tr.CallOut, t.most), charge(tr.Minimum, t.most)
 		if callOut+minimum > 0 {
-			t.trades = append(t.trades, trade{of: i, callOut: callOut, minimum: minimum, first: -1, last: -1, keep: certain})
+			t.trades = append(t.trades, trade{of: i, callOut: callOut, minimum: minimum})
 		}
 	}
 	slices.SortStableFunc(t.trades, func(a, b trade) int {
@@ -42,57 +41,74 @@ func (t *task) readTrades() {
 }
 
 // settleTrades finds where each trade is called, and what may still be added to
-// it after each stage: the last stage first.
+// it after each stage.
 func (t *task) settleTrades() {
-	for k := len(t.stages) - 1; k >= 0; k-- {
-		for n := range t.trades {
-			t.settleTrade(k, n)
-		}
-	}
 	for n := range t.trades {
-		for k := range t.trades[n].first { // nobody has called yet
-			st := &t.stages[k]
-			st.live = slices.DeleteFunc(st.live, func(l liveTrade) bool { return l.trade == n })
-		}
+		t.trades[n].first, t.trades[n].last, t.trades[n].perhaps = len(t.stages), -1, false
 	}
-}
-
-func (t *task) settleTrade(k, n int) {
-	tr, st := &t.trades[n], &t.stages[k]
-	if tr.last >= 0 {
-		st.save += partDown(tr.callOut, tr.keep)
-		st.live = append(st.live, liveTrade{n, tr.labour, tr.keep, tr.steps})
-	}
-	called, labour, keep, rounds := t.calling(k, n)
-	if !called {
-		return
-	}
-	if tr.last < 0 {
-		tr.last = k
-		st.closing = append(st.closing, n)
-	}
-	tr.first = k
-	tr.labour += labour
-	tr.keep = int64(uint64(tr.keep) * uint64(keep) / certain)
-	if rounds {
-		tr.steps++
-	}
-}
-
-// calling is whether somebody may call for a trade at stage k, the most labour
-// and the least chance left that it takes, and whether it may take rounding.
-func (t *task) calling(k, n int) (called bool, labour, keep int64, rounds bool) {
-	keep = certain
-	ways := t.waysOf(k)
-	for w := range ways {
-		for _, c := range t.callsOf(&ways[w]) {
-			if c.trade == n {
-				called, labour, keep = true, max(labour, c.labour), min(keep, c.unmoved)
-				rounds = rounds || c.unmoved > 0 && c.unmoved < certain
+	for k := range t.stages {
+		for _, w := range t.waysOf(k) {
+			for _, c := range t.callsOf(&w) {
+				tr := &t.trades[c.trade]
+				tr.first, tr.last = min(tr.first, k), k
+				tr.perhaps = tr.perhaps || c.unmoved > 0 && c.unmoved < certain
 			}
 		}
 	}
-	return called, labour, keep, rounds
+	for n := range t.trades {
+		t.settleTrade(n)
+	}
+}
+
+// settleTrade goes back from the last stage that may call for a trade to the
+// first.
+func (t *task) settleTrade(n int) {
+	tr := &t.trades[n]
+	rest := liveTrade{trade: n, keep: certain}
+	for k := tr.last; k >= tr.first; k-- {
+		st := &t.stages[k]
+		if k == tr.last {
+			st.closing = append(st.closing, n)
+		} else {
+			st.live = append(st.live, rest)
+			st.save += partDown(tr.callOut, rest.keep)
+		}
+		rest.take(t, k)
+	}
+}
+
+// take adds what stage k may add.
+func (l *liveTrade) take(t *task, k int) {
+	var labour, steps int64
+	keep := int64(certain)
+	for _, w := range t.waysOf(k) {
+		for _, c := range t.callsOf(&w) {
+			if c.trade != l.trade {
+				continue
+			}
+			labour, keep = max(labour, c.labour), min(keep, c.unmoved)
+			if c.unmoved > 0 && c.unmoved < certain {
+				steps = 1
+			}
+		}
+	}
+	l.labour, l.keep, l.steps = l.labour+labour, partDown(l.keep, keep), l.steps+steps
+}
+
+// rounding is the most that rounding may take from what trades cost: half a unit
+// from each of two amounts, and half a billionth of them at each stage.
+func (t *task) rounding() int64 {
+	trades, amounts := int64(0), int64(0)
+	for n := range t.trades {
+		if tr := &t.trades[n]; tr.perhaps {
+			trades++
+			amounts += tr.callOut + tr.minimum
+		}
+	}
+	if trades == 0 {
+		return 0
+	}
+	return trades + partAbove(amounts, int64(len(t.stages)))
 }
 
 // charge is what a trade costs with the chance left that nobody called it.
@@ -111,4 +127,16 @@ func (t *trade) worse(left, labour, other, otherLabour int64) int64 {
 	}
 	top := min(partAbove(t.minimum, other-left), max(0, t.minimum-otherLabour))
 	return partAbove(t.callOut, other-left) + max(more, top)
+}
+
+// saves is the least that a trade comes to cost less where the chance that it is
+// not called stands at left than where it stands at the smaller other.
+func (t *trade) saves(l *liveTrade, left, other int64) int64 {
+	if other >= left || l.keep == 0 {
+		return 0
+	}
+	if apart := partDown(left-other, l.keep) - l.steps; apart > 0 {
+		return max(0, partDown(t.callOut, apart)-1)
+	}
+	return 0
 }

@@ -34,11 +34,15 @@ func (p *Problem) Value(pick []int) (money.Amount, bool) {
 	return money.Amount(clamp(money.Amount(value), int64(money.Most))), true
 }
 
-// Charges is what each trade comes to for the ways picked. The chance that a
-// trade is called is one less the product of the chances that each does not call
-// it, taken in the order in which the solver takes the things (see order) and
-// rounded at each step.
+// Charges is what each trade comes to for the ways picked; none where pick is no
+// choice of ways. The chance that a trade is called is one less the product of
+// the chances that each thing does not call it, taken in the order in which the
+// solver takes the things (as they stand, but where joints bind them) and rounded
+// to the billionth at each step.
 func (p *Problem) Charges(pick []int) []Charge {
+	if !p.fits(pick) {
+		return nil
+	}
 	most := p.most()
 	left := make([]int64, len(p.Trades))
 	for t := range left {
@@ -90,16 +94,16 @@ func (p *Problem) jointWorth(pick []int) (int64, bool) {
 
 // gather is what the ways picked do to a joint together.
 func (p *Problem) gather(pick []int, joint int) (limit uint8, wish bool) {
-	limit, any := p.Joints[joint].Unlimited, false
+	limit, bearing := p.Joints[joint].Unlimited, false
 	for i, w := range pick {
 		for _, e := range p.Things[i].Ways[w].Effects {
 			if e.Joint != joint {
 				continue
 			}
-			if !any || e.Limit < limit {
+			if !bearing || e.Limit < limit {
 				limit = e.Limit
 			}
-			any, wish = true, wish || e.Wish
+			bearing, wish = true, wish || e.Wish
 		}
 	}
 	return limit, wish
