@@ -52,9 +52,8 @@ func (c *Placed) Native(room *survey.Room) []Patch {
 // walls around the room's inside corners, as far as the walls join, so that
 // whatever hangs on any of those walls is tested where it was measured.
 func (c *Placed) Patches(room *survey.Room) []Patch {
-	native := c.Native(room)
-	out := append([]Patch{}, native...)
-	for _, p := range native {
+	out := c.Native(room)
+	for _, p := range out { // the native ones; what is appended does not count
 		out = append(out, p.around(room)...)
 	}
 	return out
@@ -75,8 +74,12 @@ func (c *Placed) Touching(room *survey.Room) []Patch {
 // around are a patch's images on the walls that follow to the right and to the
 // left; in a closed room each wall is reached once, the shorter way.
 func (p Patch) around(room *survey.Room) []Patch {
+	if wall := &room.Walls[p.Wall]; wall.Next < 0 && wall.Prev < 0 {
+		return nil
+	}
 	var out []Patch
-	seen := map[int]bool{p.Wall: true}
+	seen := make([]bool, len(room.Walls))
+	seen[p.Wall] = true
 	right, left := p, p
 	for onRight, onLeft := true, true; onRight || onLeft; {
 		right, onRight = step(right, onRight, room, seen, Patch.next)
@@ -92,7 +95,7 @@ func (p Patch) around(room *survey.Room) []Patch {
 }
 
 // step goes on to the wall that turn leads to, unless it was seen before.
-func step(p Patch, on bool, room *survey.Room, seen map[int]bool, turn func(Patch, *survey.Room) (Patch, bool)) (Patch, bool) {
+func step(p Patch, on bool, room *survey.Room, seen []bool, turn func(Patch, *survey.Room) (Patch, bool)) (Patch, bool) {
 	if !on {
 		return p, false
 	}

@@ -22,20 +22,31 @@ func (p Profile) Spots(from, to length.Length) []Spot {
 
 // Lowest is the first of the lowest places over a closed span.
 func (p Profile) Lowest(from, to length.Length) Spot {
-	return best(p.Spots(from, to), func(a, b length.Exact) bool { return a.Less(b) })
+	return p.best(from, to, func(a, b length.Exact) bool { return a.Less(b) })
 }
 
 // Highest is the first of the highest places over a closed span.
 func (p Profile) Highest(from, to length.Length) Spot {
-	return best(p.Spots(from, to), func(a, b length.Exact) bool { return b.Less(a) })
+	return p.best(from, to, func(a, b length.Exact) bool { return b.Less(a) })
 }
 
-func best(spots []Spot, better func(a, b length.Exact) bool) Spot {
-	out := spots[0]
-	for _, s := range spots[1:] {
-		if better(s.Value, out.Value) {
-			out = s
+// best is the first of the best of all spots.
+func (p Profile) best(from, to length.Length, better func(a, b length.Exact) bool) Spot {
+	out := Spot{from, Right, p.At(from, Right)}
+	for i, pt := range p.points {
+		if pt.At <= from || pt.At >= to {
+			continue
 		}
+		side := Left
+		if i > 0 && p.points[i-1].At == pt.At {
+			side = Right
+		}
+		if better(pt.Height.Value, out.Value) {
+			out = Spot{pt.At, side, pt.Height.Value}
+		}
+	}
+	if last := p.At(to, Left); better(last, out.Value) {
+		out = Spot{to, Left, last}
 	}
 	return out
 }

@@ -122,7 +122,12 @@ func (p Profile) around(x length.Length, s Side) (int, int) {
 
 // Breaks are the stations of points strictly between from and to, each once.
 func (p Profile) Breaks(from, to length.Length) []length.Length {
-	var out []length.Length
+	return p.AppendBreaks(nil, from, to)
+}
+
+// AppendBreaks adds the breaks between from and to to a list; one that it ends with
+// is not added again.
+func (p Profile) AppendBreaks(out []length.Length, from, to length.Length) []length.Length {
 	for _, pt := range p.points {
 		if pt.At > from && pt.At < to && (len(out) == 0 || out[len(out)-1] != pt.At) {
 			out = append(out, pt.At)

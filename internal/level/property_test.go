@@ -101,3 +101,30 @@ func TestHeightsAreTheirTerms(t *testing.T) {
 		}
 	})
 }
+
+// An extreme is the first of the most extreme of all places where one can be.
+func TestExtremesAreTheFirstOfAllSpots(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawn(t)
+		from := length.Length(rapid.Int64Range(-1e9, 20e9).Draw(t, "from"))
+		if points := p.Points(); rapid.Bool().Draw(t, "at a point") {
+			from = points[rapid.IntRange(0, len(points)-1).Draw(t, "point")].At
+		}
+		to := from + length.Length(rapid.Int64Range(1, 10e9).Draw(t, "width"))
+		low, high := p.Spots(from, to)[0], p.Spots(from, to)[0]
+		for _, s := range p.Spots(from, to) {
+			if s.Value.Less(low.Value) {
+				low = s
+			}
+			if high.Value.Less(s.Value) {
+				high = s
+			}
+		}
+		if got := p.Lowest(from, to); got != low {
+			t.Fatalf("lowest %+v, want %+v", got, low)
+		}
+		if got := p.Highest(from, to); got != high {
+			t.Fatalf("highest %+v, want %+v", got, high)
+		}
+	})
+}

@@ -15,11 +15,14 @@ func (s Span) Clip(to Span) Span { return Span{max(s.From, to.From), min(s.To, t
 
 // Union joins spans that overlap or touch, in order of station; empty ones are dropped.
 func Union(spans []Span) []Span {
+	if len(spans) == 0 {
+		return nil
+	}
 	sorted := slices.Clone(spans)
 	slices.SortFunc(sorted, func(a, b Span) int {
 		return cmp.Or(cmp.Compare(a.From, b.From), cmp.Compare(a.To, b.To))
 	})
-	var out []Span
+	out := sorted[:0]
 	for _, s := range sorted {
 		last := len(out) - 1
 		switch {
