@@ -1,11 +1,8 @@
 package takeoff
 
 import (
-	"slices"
-
 	"railhead/internal/kitchen"
 	"railhead/internal/survey"
-	"railhead/internal/trim"
 )
 
 // services moves what was seen inside and is in the way, over the stretches that
@@ -72,7 +69,7 @@ func (s *sheet) back(wired []survey.Span) {
 		return
 	}
 	for i := range s.stretches {
-		if st := &s.stretches[i]; st.cut != nil && boardsBehind(st.cut) {
+		if st := &s.stretches[i]; st.cut != nil && st.cut.Boarded {
 			wired = append(wired, st.Span)
 		}
 	}
@@ -81,10 +78,4 @@ func (s *sheet) back(wired []survey.Span) {
 	for _, span := range s.backed {
 		a.add(times(a.length("length", span.To-span.From), a.figure("width", s.figures(), kitchen.BackingWidth)))
 	}
-}
-
-// boardsBehind reports whether a cut's steps have the rail's place looked at and
-// boarded.
-func boardsBehind(t *trim.Trim) bool {
-	return slices.ContainsFunc(t.Steps, func(step trim.Step) bool { return step.Code == "trim.step.board_behind" })
 }

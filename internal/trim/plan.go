@@ -13,6 +13,34 @@ import (
 // from the left: the trims, and the parts that are opened. found is each
 // cabinet in the room as found.
 func Plan(k *kitchen.Kitchen, found []fit.Result, applied kitchen.AppliedOptions) []Trim {
+	cuts := cutsFor(k, found, applied)
+	out := make([]Trim, 0, len(cuts))
+	number := map[*survey.Overhead]int{}
+	for i := range cuts {
+		number[cuts[i].over]++
+		t := cuts[i].trim(k, cuts)
+		t.ID = t.Overhead.ID + "#" + strconv.Itoa(number[t.Overhead])
+		t.Conflicts = conflicts(k, t)
+		t.notice(k, &cuts[i])
+		t.Steps = steps(k, t)
+		out = append(out, t)
+	}
+	return out
+}
+
+// Measured is the same cuts, without what a person is told of them: for whoever
+// only measures their work.
+func Measured(k *kitchen.Kitchen, found []fit.Result, applied kitchen.AppliedOptions) []Trim {
+	cuts := cutsFor(k, found, applied)
+	out := make([]Trim, 0, len(cuts))
+	for i := range cuts {
+		out = append(out, cuts[i].trim(k, cuts))
+	}
+	return out
+}
+
+// cutsFor are the cuts before anything of them is measured.
+func cutsFor(k *kitchen.Kitchen, found []fit.Result, applied kitchen.AppliedOptions) []cut {
 	var cuts []cut
 	byCabinet := index(found)
 	for _, o := range k.Overheads() {
@@ -22,15 +50,7 @@ func Plan(k *kitchen.Kitchen, found []fit.Result, applied kitchen.AppliedOptions
 		}
 	}
 	even(k.Room, cuts)
-	out := []Trim{}
-	number := map[*survey.Overhead]int{}
-	for i := range cuts {
-		number[cuts[i].over]++
-		t := cuts[i].trim(k, cuts)
-		t.ID = t.Overhead.ID + "#" + strconv.Itoa(number[t.Overhead])
-		out = append(out, t)
-	}
-	return out
+	return cuts
 }
 
 // isCut: what goes with the old cabinets is gone before anything is cut.
@@ -57,9 +77,7 @@ func (c *cut) trim(k *kitchen.Kitchen, all []cut) Trim {
 		t.FrameLine = &frame
 	}
 	t.Returns = c.returns(k, t, all)
-	t.Conflicts = conflicts(k, t)
-	t.notice(k, c)
-	t.Steps = steps(k, t)
+	t.Boarded = boarded(k, &t)
 	return t
 }
 

@@ -25,7 +25,7 @@ func (c *cut) stations(k *kitchen.Kitchen, line length.Length, down bool) []Stat
 	slices.Sort(at)
 	at = slices.Compact(at)
 	m := measurer{k, k.Room.Walls[c.over.Wall].Floor, c, line, down}
-	var out []Station
+	out := make([]Station, 0, 2*len(at))
 	for i := 1; i < len(at); i++ {
 		left, right := m.at(at[i-1], level.Right), m.at(at[i], level.Left)
 		out = appendNew(out, left)

@@ -134,7 +134,16 @@ func (l *list) putUp(hidden bool) {
 }
 
 func (l *list) boardBehind() {
-	l.addIf(l.t.Overhead.Behind.Wall != survey.Yes, "board_behind")
+	l.addIf(l.t.Boarded, "board_behind")
+}
+
+// boarded reports whether the wall behind a cut is boarded: where the cut bares the
+// rail's place, and nobody has seen the wall finished.
+func boarded(k *kitchen.Kitchen, t *Trim) bool {
+	if t.Work == None || t.RailEdge == nil || t.Overhead.Behind.Wall == survey.Yes {
+		return false
+	}
+	return t.Work == TakeDown || railHidden(k, t)
 }
 
 // railHidden reports whether the overhead hangs at the wall down to the place of

@@ -20,6 +20,7 @@ type Trim struct {
 	FrameLine *length.Length // underside of the new bottom framing; nil where the frame is not touched
 	RailEdge  *length.Length // lower edge of the rail it is marked from; nil without a rail
 	Work      Work
+	Boarded   bool // the wall behind is boarded where the rail goes: nobody has seen it finished
 	Stations  []Station
 	Most      length.Exact // the strip at its highest
 	Returns   []Return
