@@ -12,30 +12,41 @@ import (
 
 // account collects the terms of one quantity and the inputs that they use.
 type account struct {
-	bare   bool // nobody reads the formula
+	work  Work
+	bare  bool // nobody reads the formula
+	begun bool // there is a term
+	total figure
+	paper *paper // nil where nothing is written
+}
+
+// paper is what is written beside a quantity.
+type paper struct {
 	inputs []Input
 	names  map[Input]string // the name under which a figure is known, by its plain name
 	count  map[string]int   // how many figures have a plain name
-	begun  bool             // there is a term
-	total  figure
 }
 
 // input makes a figure known; the same figure under the same plain name is one.
 func (a *account) input(in Input, value fraction) figure {
-	name, known := a.names[in]
-	if !known {
-		if a.names == nil {
-			a.names, a.count = map[Input]string{}, map[string]int{}
-		}
-		a.count[in.Name]++
-		name = in.Name
-		if n := a.count[in.Name]; n > 1 {
-			name += "_" + strconv.Itoa(n)
-		}
-		a.names[in] = name
-		a.inputs = append(a.inputs, Input{name, in.Value, in.Unit})
+	if a.paper == nil {
+		a.paper = &paper{names: map[Input]string{}, count: map[string]int{}}
 	}
-	return figure{text: name, value: value}
+	return figure{text: a.paper.name(in), value: value}
+}
+
+// name is what a figure is called.
+func (p *paper) name(in Input) string {
+	if name, known := p.names[in]; known {
+		return name
+	}
+	p.count[in.Name]++
+	name := in.Name
+	if n := p.count[in.Name]; n > 1 {
+		name += "_" + strconv.Itoa(n)
+	}
+	p.names[in] = name
+	p.inputs = append(p.inputs, Input{name, in.Value, in.Unit})
+	return name
 }
 
 // metre is a length in metres, shown to the nanometre.
@@ -99,7 +110,11 @@ func (a *account) take(f figure) {
 // item is the account as an item of work; false where it comes to nothing.
 func (a *account) item(w Work, pointer string) (Item, bool) {
 	q := a.total.value.quantity()
-	return Item{w, pointer, q, a.total.text, a.inputs}, q > 0
+	out := Item{Work: w, Pointer: pointer, Quantity: q, Formula: a.total.text}
+	if a.paper != nil {
+		out.Inputs = a.paper.inputs
+	}
+	return out, q > 0
 }
 
 // decimalPlaces are those of a nanometre in metres.

@@ -27,7 +27,10 @@ func (s *sheet) coversOf() []cover {
 		if c.Kind == cabinet.Base {
 			continue
 		}
-		for _, p := range c.Native(s.k.Room) {
+		for _, p := range s.patches[i] {
+			if !p.Native {
+				continue
+			}
 			for _, span := range s.openOver(p) {
 				at := survey.WallSpan{Wall: p.Wall, From: span.From, To: span.To}
 				out = append(out, cover{at, c, p.Far, s.gapOver(p.Wall, span, s.topOf(c))})
@@ -43,6 +46,9 @@ func (s *sheet) coversOf() []cover {
 // openOver are the stretches of a cabinet's floor area that are under this part and
 // not counted yet.
 func (s *sheet) openOver(p cabinet.Patch) []survey.Span {
+	if p.Wall == s.o.Wall && !p.Overlaps(cabinet.Under(s.o)) {
+		return nil
+	}
 	var under, counted []survey.Span
 	for _, q := range on(s.k.Room, p.Wall, cabinet.Under(s.o)) {
 		if p.Overlaps(q) {

@@ -11,7 +11,7 @@ func (s *sheet) makeGood(st *stretch) {
 	s.boardCeiling(st)
 	patch, paint := s.account(Patch), s.account(Paint)
 	for _, f := range s.faces {
-		if along := longOf(within(st.runs, f.shows)); along.Sign() > 0 {
+		if along := longWithin(st.runs, f.shows); along.Sign() > 0 {
 			patch.add(times(patch.metre("length", along), patch.length("band", f.upTo(s.figures().Length(kitchen.Band)))))
 			paint.add(times(paint.metre("length", along), paint.length("blend", f.upTo(s.figures().Length(kitchen.CeilingBlend)))))
 		}
@@ -40,15 +40,5 @@ func (s *sheet) hides() []cabinet.Patch {
 	if !s.closes() {
 		return nil
 	}
-	var out []cabinet.Patch
-	for i := range s.k.Plan.Cabinets {
-		if c := &s.k.Plan.Cabinets[i]; c.Kind != cabinet.Base {
-			for _, p := range c.Patches(s.k.Room) {
-				if p.Wall == s.o.Wall {
-					out = append(out, p)
-				}
-			}
-		}
-	}
-	return out
+	return s.under
 }

@@ -20,17 +20,20 @@ type Job struct {
 	Bare bool
 }
 
+// Of measures a job, the only one in its kitchen.
+func Of(k *kitchen.Kitchen, job Job) Takeoff { return NewSite(k).Of(job) }
+
 // Of measures a job. Keeping an overhead takes no work but for cabinets that are
 // exchanged under it.
-func Of(k *kitchen.Kitchen, job Job) Takeoff {
-	m := newMeasuring(k, job)
+func (s *Site) Of(job Job) Takeoff {
+	m := newMeasuring(s, job)
 	for _, s := range m.sheets {
 		s.covers = s.coversOf()
 	}
 	for _, s := range m.sheets {
 		s.measure()
 	}
-	out := Takeoff{Reach: m.reach()}
+	out := Takeoff{Items: m.itemList(), Reach: m.reach()}
 	for _, s := range m.sheets {
 		out.Items = s.appendItems(out.Items)
 		out.Behind = appendItem(out.Behind, &s.behind, CeilingBoard, s.o.Pointer)
@@ -44,19 +47,31 @@ func Of(k *kitchen.Kitchen, job Job) Takeoff {
 
 // measuring is one job on its way to a takeoff.
 type measuring struct {
-	k      *kitchen.Kitchen
+	*Site
 	job    Job
 	sheets []*sheet          // by part
 	areas  []cabinet.Patch   // seen from below, of what was counted so far
 	closed []survey.WallSpan // where the gap over cabinets was counted so far
 }
 
-func newMeasuring(k *kitchen.Kitchen, job Job) *measuring {
-	m := &measuring{k: k, job: job}
+func newMeasuring(s *Site, job Job) *measuring {
+	m := &measuring{Site: s, job: job, sheets: make([]*sheet, 0, len(job.Group.Parts))}
 	for _, o := range job.Group.Parts {
 		m.sheets = append(m.sheets, m.sheetOf(o))
 	}
 	return m
+}
+
+// itemList is a list with room for all items.
+func (m *measuring) itemList() []Item {
+	n := 2 * len(m.job.Swaps)
+	for _, s := range m.sheets {
+		n += len(s.accounts)
+	}
+	if n == 0 {
+		return nil
+	}
+	return make([]Item, 0, n)
 }
 
 // isCut and closes tell the options apart by their work.

@@ -17,7 +17,7 @@ func (s *sheet) refit(st *stretch) {
 	}
 	cut, patch := s.account(Cut), s.account(Patch)
 	for _, f := range s.faces {
-		if along := longOf(within(st.runs, f.shows)); along.Sign() > 0 {
+		if along := longWithin(st.runs, f.shows); along.Sign() > 0 {
 			cut.add(cut.metre("length", along))
 			patch.add(times(patch.metre("length", along), patch.length("band", s.figures().Length(kitchen.Band))))
 		}
@@ -99,7 +99,7 @@ func (s *sheet) paintRest() {
 	if len(cuts) == 0 || !s.painted() {
 		return
 	}
-	a, whole := s.account(Paint), s.whole()
+	a, whole := s.account(Paint), s.whole
 	for _, f := range s.faces {
 		a.addFaces(within(whole, survey.Without(f.shows, down)), "height")
 	}

@@ -27,10 +27,11 @@ func heights(low, high level.Profile, s survey.Span) []run {
 	if s.From >= s.To {
 		return nil
 	}
-	at := slices.Concat([]length.Length{s.From, s.To}, low.Breaks(s.From, s.To), high.Breaks(s.From, s.To))
+	at := append(make([]length.Length, 0, 8), s.From, s.To) // more than a surveyed wall mostly has
+	at = high.AppendBreaks(low.AppendBreaks(at, s.From, s.To), s.From, s.To)
 	slices.Sort(at)
 	at = slices.Compact(at)
-	var out []run
+	out := make([]run, 0, len(at)-1)
 	for i := 1; i < len(at); i++ {
 		left := high.At(at[i-1], level.Right).Sub(low.At(at[i-1], level.Right))
 		right := high.At(at[i], level.Left).Sub(low.At(at[i], level.Left))
@@ -85,12 +86,42 @@ func strips(stations []trim.Station) []run {
 
 // within are the parts of runs that lie in some spans.
 func within(runs []run, spans []survey.Span) []run {
-	var out []run
+	if len(spans) == 1 && allWithin(runs, spans[0]) {
+		return runs
+	}
+	out := make([]run, 0, len(runs)+len(spans))
 	for _, s := range spans {
 		for _, r := range runs {
-			from, to := length.Larger(r.from, s.From.Exact()), length.Smaller(r.to, s.To.Exact())
-			if from.Less(to) {
+			if from, to := r.within(s); from.Less(to) {
 				out = append(out, run{from, to, r.at(from), r.at(to)})
+			}
+		}
+	}
+	return out
+}
+
+// allWithin reports whether runs lie in a span, one and all.
+func allWithin(runs []run, s survey.Span) bool {
+	for _, r := range runs {
+		if r.from.CmpLength(s.From) < 0 || r.to.CmpLength(s.To) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// within is where the part of a run that lies in a span begins and ends.
+func (r run) within(s survey.Span) (from, to length.Exact) {
+	return length.Larger(r.from, s.From.Exact()), length.Smaller(r.to, s.To.Exact())
+}
+
+// longWithin is how long the parts of runs that lie in some spans are together.
+func longWithin(runs []run, spans []survey.Span) length.Exact {
+	var out length.Exact
+	for _, s := range spans {
+		for _, r := range runs {
+			if from, to := r.within(s); from.Less(to) {
+				out = out.Add(to.Sub(from))
 			}
 		}
 	}

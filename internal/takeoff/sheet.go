@@ -10,11 +10,12 @@ import (
 // sheet collects what is measured of one overhead.
 type sheet struct {
 	*measuring
-	o         *survey.Overhead
-	faces     []face
+	o *survey.Overhead
+	*standing
 	stretches []stretch
 	covers    []cover
-	accounts  map[Work]*account
+	accounts  []*account    // by kind of work, in the order in which they were opened
+	spare     []account     // to be opened
 	framing   fraction      // metres of it that become debris
 	backed    []survey.Span // where the wall is boarded behind the rail
 	behind    account       // the ceiling's board, where nobody knows whether it is there
@@ -39,11 +40,11 @@ func (st *stretch) height() string {
 }
 
 func (m *measuring) sheetOf(o *survey.Overhead) *sheet {
-	s := &sheet{measuring: m, o: o, faces: facesOf(m.k.Room, m.job.Group.Parts, o), accounts: map[Work]*account{}, behind: account{bare: m.job.Bare}}
+	s := &sheet{measuring: m, o: o, standing: m.standing(m.job.Group.Parts, o), behind: account{bare: m.job.Bare}}
 	switch {
 	case m.job.Option.TakesDown():
 		whole := survey.Span{From: o.From, To: o.To}
-		s.work(stretch{Span: whole, down: true, gone: o.GoesWithOldCabinets(), runs: s.whole()})
+		s.work(stretch{Span: whole, down: true, gone: o.GoesWithOldCabinets(), runs: s.whole})
 	case m.isCut():
 		for i := range m.job.Cuts {
 			if c := &m.job.Cuts[i]; c.Overhead == o && c.Work != trim.None {
@@ -52,11 +53,6 @@ func (m *measuring) sheetOf(o *survey.Overhead) *sheet {
 		}
 	}
 	return s
-}
-
-// whole is the overhead's face as found.
-func (s *sheet) whole() []run {
-	return heights(s.o.Underside, s.k.Room.CeilingOver(s.o), survey.Span{From: s.o.From, To: s.o.To})
 }
 
 // work notes a stretch that is worked on. Its own area is what no other part's
@@ -98,25 +94,43 @@ func (s *sheet) measure() {
 }
 
 func (s *sheet) account(w Work) *account {
-	a, ok := s.accounts[w]
-	if !ok {
-		a = &account{bare: s.job.Bare}
-		s.accounts[w] = a
+	if a := s.opened(w); a != nil {
+		return a
 	}
+	if len(s.spare) == 0 {
+		s.spare = make([]account, usual)
+	}
+	a := &s.spare[0]
+	s.spare = s.spare[1:]
+	a.work, a.bare = w, s.job.Bare
+	s.accounts = append(s.accounts, a)
 	return a
+}
+
+// usual is how many kinds of work taking an overhead down mostly is.
+const usual = 12
+
+// opened is the account of a kind of work; nil where there is none.
+func (s *sheet) opened(w Work) *account {
+	for _, a := range s.accounts {
+		if a.work == w {
+			return a
+		}
+	}
+	return nil
 }
 
 // of is what a kind of work comes to so far.
 func (s *sheet) of(w Work) fraction {
-	if a, ok := s.accounts[w]; ok {
+	if a := s.opened(w); a != nil {
 		return a.total.value
 	}
 	return fraction{}
 }
 
 func (s *sheet) appendItems(out []Item) []Item {
-	for _, w := range Works() {
-		if a, ok := s.accounts[w]; ok {
+	for _, w := range works {
+		if a := s.opened(w); a != nil {
 			out = appendItem(out, a, w, s.o.Pointer)
 		}
 	}
@@ -133,7 +147,7 @@ func appendItem(out []Item, a *account, w Work, pointer string) []Item {
 // addAreas adds areas seen from below, as far as something of a stretch hangs there.
 func (a *account) addAreas(st *stretch, areas []cabinet.Patch) {
 	for _, p := range areas {
-		long := longOf(within(st.runs, []survey.Span{{From: p.From, To: p.To}}))
+		long := longWithin(st.runs, []survey.Span{{From: p.From, To: p.To}})
 		if long.Sign() > 0 {
 			a.add(times(a.metre("length", long), a.length("depth", p.Far-p.Near)))
 		}

@@ -14,14 +14,15 @@ import (
 // has what was opened there closed again.
 func (s *sheet) find(out *[contents.States][]Item) {
 	spans := s.unseen()
-	unseen, unbacked := total(spans), total(survey.Without(spans, s.backed))
+	unseen, unbacked := sum(spans), sum(survey.Without(spans, s.backed))
 	if unseen == 0 {
 		return
 	}
+	a := &account{}
 	add := func(state contents.State, w Work, measure func(*account) figure) {
-		a := account{bare: s.job.Bare}
-		a.add(measure(&a))
-		out[state] = appendItem(out[state], &a, w, s.o.Pointer)
+		*a = account{bare: s.job.Bare}
+		a.add(measure(a))
+		out[state] = appendItem(out[state], a, w, s.o.Pointer)
 	}
 	run := func(a *account) figure {
 		if s.o.Kind == survey.DuctBox {
@@ -62,10 +63,12 @@ func (s *sheet) unseen() []survey.Span {
 	return survey.Union(parts)
 }
 
-// total is the length of spans together.
-func total(in []survey.Span) length.Length {
+// total is the length of spans together, and sum of spans that do not overlap.
+func total(in []survey.Span) length.Length { return sum(survey.Union(in)) }
+
+func sum(in []survey.Span) length.Length {
 	var out length.Length
-	for _, s := range survey.Union(in) {
+	for _, s := range in {
 		out += s.To - s.From
 	}
 	return out

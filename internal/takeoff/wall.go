@@ -1,6 +1,8 @@
 package takeoff
 
 import (
+	"slices"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/length"
 	"railhead/internal/survey"
@@ -57,7 +59,7 @@ func (s *sheet) bareEnds(st *stretch) []end {
 // bareEnd are the stretches of an end, counted from the wall, behind which no other
 // part hung and no cabinet hangs.
 func (s *sheet) bareEnd(at length.Length) []survey.Span {
-	hidden := s.hides()
+	hidden := slices.Clone(s.hides())
 	for _, p := range s.job.Group.Parts {
 		if p != s.o {
 			hidden = append(hidden, on(s.k.Room, s.o.Wall, cabinet.Under(p))...)

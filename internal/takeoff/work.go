@@ -1,5 +1,7 @@
 package takeoff
 
+import "slices"
+
 // Work is a kind of work; its rates and its words go by its code.
 type Work string
 
@@ -32,12 +34,12 @@ const (
 )
 
 // Works are all kinds of work, in the order in which items stand.
-func Works() []Work {
-	return []Work{
-		BoardOff, FrameOff, Cut, FrameRefit, Hangers, BoardOn, CeilingBoard, Patch, Paint, Waste, WasteMass,
-		RerouteWire, ReroutePipe, RerouteDuct, BackingBoard, ClosingPanel, Filler,
-		TallerFront, ShorterFront, ExchangeOrder, CloseAgain, Probe, Remeasure, LowerRow,
-	}
+func Works() []Work { return slices.Clone(works) }
+
+var works = []Work{
+	BoardOff, FrameOff, Cut, FrameRefit, Hangers, BoardOn, CeilingBoard, Patch, Paint, Waste, WasteMass,
+	RerouteWire, ReroutePipe, RerouteDuct, BackingBoard, ClosingPanel, Filler,
+	TallerFront, ShorterFront, ExchangeOrder, CloseAgain, Probe, Remeasure, LowerRow,
 }
 
 // Unit is the unit that a kind of work is measured in.
