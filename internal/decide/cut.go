@@ -32,8 +32,8 @@ func (c cut) buildable() bool { return !c.reachesCeiling() && !c.tooThin() }
 // the cabinets need. Where none is, they are those that would give the cabinets
 // their headroom: a snug cabinet calls for no cut, but one may be chosen.
 func layOut(k *kitchen.Kitchen, found []fit.Result, all []*matter) {
-	trims := byGroup(trim.Plan(k, found, asked(all, kitchen.Trim)))
-	opened := byGroup(trim.Plan(k, found, asked(all, kitchen.OpenPart)))
+	trims := byGroup(trim.Measured(k, found, asked(all, kitchen.Trim)))
+	opened := byGroup(trim.Measured(k, found, asked(all, kitchen.OpenPart)))
 	for _, m := range all {
 		m.trims, m.opened = trims[m.group.ID], opened[m.group.ID]
 		for i := range m.trims {

@@ -18,7 +18,7 @@ func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.L
 	for g, m := range ms {
 		options[g] = m.options()
 	}
-	r := reckoningOf(k, ms, options, hiddenIn(k), opened)
+	r := reckoningOf(k, ms, options, givenIn(k), opened)
 	now, once := r.choose(&r.priced, r.now, asTheyStand), r.choose(&r.priced, r.now, opened)
 	out := Decisions{Lower: lower, reckoning: r, best: now, once: once}
 	for g, m := range ms {

@@ -21,7 +21,9 @@ func (r *reckoning) elsewhere(k *kitchen.Kitchen) *reckoning {
 	for g, m := range ms {
 		options[g] = m.options()
 	}
-	return reckoningOf(k, ms, options, r.hidden, asTheyStand)
+	out := reckoningOf(k, ms, options, r.given, asTheyStand)
+	out.solver = r.solver
+	return out
 }
 
 // Lowered is the best combination once every row is lower on its legs, the
@@ -116,8 +118,9 @@ func (m *matter) rowLevels(gone []string) []length.Length {
 		return nil
 	}
 	var out []length.Length
+	rooms := m.roomsWithout(present, gone)
 	for i := range m.rows {
-		if t, ok := m.with(present, &m.rows[i], gone); ok {
+		if t, ok := m.with(present, &m.rows[i], rooms); ok {
 			u := t.doubt().Expanded
 			short := t.have.Minus(t.need).Neg()
 			out = append(out, short.Minus(u).Floor(), short.Ceil(), short.Plus(u).Ceil())

@@ -122,8 +122,7 @@ func (v *values) gain(g *gained) (Gain, bool) {
 }
 
 func share(part, whole length.Length) money.Quantity {
-	q, _ := money.QuantityFromRat(big.NewRat(int64(part), int64(whole)))
-	return q
+	return money.Quantity(money.Amount(money.One).Share(int64(part), int64(whole)))
 }
 
 // gained is what an option of a group gains once it is done as meant; swaps are
@@ -225,7 +224,7 @@ func quantity(n, unit *big.Int) money.Quantity {
 }
 
 func metres(l length.Length) money.Quantity {
-	return quantity(big.NewInt(int64(l)), big.NewInt(int64(length.Metre)))
+	return money.Quantity(money.Amount(l).Share(int64(money.One), int64(length.Metre)))
 }
 
 // isStray reports whether an overhead of this kind looks lost over nothing.

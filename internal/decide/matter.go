@@ -23,6 +23,7 @@ type matter struct {
 	paint    hazard.Area
 	under    []standing // wall and tall cabinets whose floor area meets it
 	taller   taller
+	stands   *stands // once it is asked for
 	rows     []fit.Row
 	lower    *fit.Lower
 }

@@ -41,8 +41,15 @@ func (m *matter) footprint() []Reason {
 	return out
 }
 
-func (m *matter) standsOver() stands {
-	var s stands
+func (m *matter) standsOver() *stands {
+	if m.stands == nil {
+		m.stands = m.footprintOver()
+	}
+	return m.stands
+}
+
+func (m *matter) footprintOver() *stands {
+	s := &stands{}
 	for _, p := range m.group.Parts {
 		whole := []survey.Span{{From: p.From, To: p.To}}
 		newSpans, newBy := m.newOver(p)

@@ -21,17 +21,18 @@ import (
 // for every rate book.
 type reckoning struct {
 	k       *kitchen.Kitchen
+	site    *takeoff.Site
 	bare    bool // nobody asks for its lines
 	ms      []*matter
 	options [][]Option // by group
-	hidden
+	given
 	joints    []joint
 	measured  [][]measured // by group and option
 	tops      lines        // at which cabinets may end
 	others    combine.Line
 	exchanges [][2][]exchange // of each joint
 	run       length.Length   // of all wall and tall cabinets
-	solver    combine.Solver
+	solver    *combine.Solver
 	priced
 	now knowledge
 }
@@ -69,33 +70,36 @@ type knowledge struct {
 	fits    []belief.Chance // by group: that its taller row fits once it is gone
 }
 
-// hidden is what overheads hide, as far as the request and the trade tell. It hangs
-// on no level of a cabinet or ceiling.
-type hidden struct {
+// given is what hangs on no level of a cabinet or ceiling: what overheads hide, as
+// far as the request and the trade tell, and the rates.
+type given struct {
 	clusters []contents.Cluster
 	odds     []contents.Odds // by cluster
 	cluster  []int           // of each group
+	hidden   knowledge       // of no taller row
+	rates    *estimate.Book
+	fees     []combine.Trade // by trade, at these rates
 }
 
-func hiddenIn(k *kitchen.Kitchen) hidden {
-	h := hidden{clusters: contents.Clusters(k), cluster: make([]int, len(k.Groups()))}
-	for c, one := range h.clusters {
-		h.odds = append(h.odds, contents.Of(k, one))
+func givenIn(k *kitchen.Kitchen) given {
+	out := given{clusters: contents.Clusters(k), cluster: make([]int, len(k.Groups())), rates: estimate.NewBook(k.Prices)}
+	out.fees = chargesOf(out.rates)
+	for c, one := range out.clusters {
+		odds := contents.Of(k, one)
+		out.odds = append(out.odds, odds)
+		out.hidden.odds = append(out.hidden.odds, unseenOdds(one, odds.Now))
+		out.hidden.missing = append(out.hidden.missing, behindMissing(one))
 		for _, g := range one.Groups {
-			h.cluster[g] = c
+			out.cluster[g] = c
 		}
 	}
-	return h
+	return out
 }
 
 // reckoningOf measures and prices options: those that may be advised as the gates
 // stand, or all that can be done at all.
-func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, h hidden, d doors) *reckoning {
-	r := &reckoning{bare: d == asTheyStand, k: k, ms: ms, options: options, hidden: h, joints: jointsOf(ms)}
-	for c, one := range r.clusters {
-		r.now.odds = append(r.now.odds, unseenOdds(one, r.odds[c].Now))
-		r.now.missing = append(r.now.missing, behindMissing(one))
-	}
+func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, known given, d doors) *reckoning {
+	r := &reckoning{bare: d == asTheyStand, k: k, site: takeoff.NewSite(k), ms: ms, options: options, given: known, joints: jointsOf(ms), now: known.hidden, solver: &combine.Solver{}}
 	for g, m := range ms {
 		r.now.fits = append(r.now.fits, m.taller.chance)
 		r.measured = append(r.measured, make([]measured, len(options[g])))
@@ -114,7 +118,7 @@ func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, h hidden,
 		r.exchanges = append(r.exchanges, r.exchangesOf(&r.joints[n]))
 	}
 	r.run = runOf(k)
-	r.priced = r.price(estimate.NewBook(k.Prices), k.Prices.Worth)
+	r.priced = r.price(r.rates, k.Prices.Worth)
 	return r
 }
 
@@ -155,7 +159,7 @@ func (r *reckoning) measure(g, i int) {
 		return
 	}
 	out.swaps = r.alone(m.swaps(o))
-	out.Takeoff = takeoff.Of(r.k, takeoff.Job{
+	out.Takeoff = r.site.Of(takeoff.Job{
 		Group: m.group, Option: o, Cuts: m.cutsOf(o), Swaps: out.swaps, Reached: m.reachedBy(o), Bare: r.bare,
 	})
 	out.gained = m.gained(o, out.swaps)
@@ -210,7 +214,10 @@ func (r *reckoning) isJoint(c *cabinet.Placed) bool {
 
 // price puts every option into money under a rate book and worths.
 func (r *reckoning) price(b *estimate.Book, w kitchen.Worth) priced {
-	p := priced{book: b, charges: chargesOf(b), ways: make([][]reckoned, len(r.ms))}
+	p := priced{book: b, charges: r.fees, ways: make([][]reckoned, len(r.ms))}
+	if b != r.rates {
+		p.charges = chargesOf(b)
+	}
 	for g := range r.ms {
 		p.ways[g] = make([]reckoned, len(r.measured[g]))
 		for i := range r.measured[g] {
@@ -303,5 +310,5 @@ func (r *reckoning) levels() {
 
 // exchange is the work of exchanging cabinets alone.
 func (r *reckoning) exchange(swaps []cabinet.Swap) []takeoff.Item {
-	return takeoff.Of(r.k, takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps, Bare: r.bare}).Items
+	return r.site.Of(takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps, Bare: r.bare}).Items
 }

@@ -38,13 +38,13 @@ func (m *matter) tallerRow(rows []fit.Row) taller {
 		return taller{}
 	}
 	alone := m.tallest(row, rows, m.only())
-	alone.chance = alone.fitting()
+	alone.chance = alone.fitting(m.k.Room)
 	if alone.row == nil || alone.fits {
 		return alone
 	}
 	if others := m.others(row); len(others) > 0 {
 		if together := m.tallest(row, rows, append(others, m.group.ID)); together.fits {
-			together.needs, together.chance = others, together.fitting()
+			together.needs, together.chance = others, together.fitting(m.k.Room)
 			return together
 		}
 	}
@@ -57,8 +57,9 @@ func (m *matter) only() []string { return []string{m.group.ID} }
 // that does not.
 func (m *matter) tallest(present []standing, rows []fit.Row, gone []string) taller {
 	var out taller
+	rooms := m.roomsWithout(present, gone)
 	for i := range rows {
-		t, ok := m.with(present, &rows[i], gone)
+		t, ok := m.with(present, &rows[i], rooms)
 		if !ok || out.row != nil && !t.fits {
 			continue
 		}
@@ -84,12 +85,16 @@ func (m *matter) others(present []standing) []string {
 // fitting is the chance that the taller row fits once the group is gone: of what
 // there is over what is needed, within the doubt of the readings. Beyond U = 2u it
 // counts as sure, as everywhere (JCGM 100:2008, 6.2).
-func (t *taller) fitting() belief.Chance {
+func (t *taller) fitting(room *survey.Room) belief.Chance {
 	if t.row == nil {
 		return 0
 	}
 	margin := t.have.Minus(t.need)
-	switch u := t.doubt().Expanded; {
+	u := fit.BeyondDoubt(room)
+	if margin.CmpLength(u) < 0 && margin.Plus(u).Sign() > 0 {
+		u = t.doubt().Expanded // what is beyond any doubt need not be asked
+	}
+	switch {
 	case margin.CmpLength(u) >= 0:
 		return belief.Certain
 	case margin.Plus(u).Sign() <= 0:
@@ -136,9 +141,10 @@ func (m *matter) onTopLine() []standing {
 	return out
 }
 
-// with is the present cabinets exchanged for one row's; false where the row is
-// not above the present one, or is not made for every kind that stands there.
-func (m *matter) with(present []standing, row *fit.Row, gone []string) (taller, bool) {
+// with is the present cabinets exchanged for one row's, with the room that each of
+// them then has; false where the row is not above the present one, or is not made
+// for every kind that stands there.
+func (m *matter) with(present []standing, row *fit.Row, rooms []headroom) (taller, bool) {
 	if row.Top <= present[0].Cabinet.Top {
 		return taller{}, false
 	}
@@ -152,7 +158,7 @@ func (m *matter) with(present []standing, row *fit.Row, gone []string) (taller, 
 			return taller{}, false
 		}
 		top := r.Cabinet.Underside + *h
-		low, assumed := m.roomWithout(r, gone)
+		low, assumed := rooms[i].lowest, rooms[i].assumed
 		if i == 0 || low.value.Minus(top).Less(t.have.Minus(t.need)) {
 			t.have, t.need, t.by, t.doubt = low.value, top, low.by, low.doubt
 		}
@@ -161,6 +167,20 @@ func (m *matter) with(present []standing, row *fit.Row, gone []string) (taller, 
 		t.swaps = append(t.swaps, cabinet.Swap{Cabinet: r.Cabinet, Height: *h, Top: top})
 	}
 	return t, true
+}
+
+// headroom is how high a cabinet may reach.
+type headroom struct {
+	lowest
+	assumed bool
+}
+
+func (m *matter) roomsWithout(present []standing, gone []string) []headroom {
+	out := make([]headroom, len(present))
+	for i, r := range present {
+		out[i].lowest, out[i].assumed = m.roomWithout(r, gone)
+	}
+	return out
 }
 
 // roomWithout is how high a cabinet may reach once some groups are gone: up to
@@ -207,9 +227,11 @@ func (m *matter) takeCeiling(low *lowest, l fit.Limit, behind []*survey.Overhead
 // over are the parts of some groups above a floor area.
 func (m *matter) over(patches []cabinet.Patch, groups []string) []*survey.Overhead {
 	var out []*survey.Overhead
-	for _, o := range m.k.Overheads() {
-		if slices.Contains(groups, o.Group) && meets(patches, o) {
-			out = append(out, o)
+	for w := range m.k.Room.Walls {
+		for i := range m.k.Room.Walls[w].Overheads {
+			if o := &m.k.Room.Walls[w].Overheads[i]; slices.Contains(groups, o.Group) && meets(patches, o) {
+				out = append(out, o)
+			}
 		}
 	}
 	return out

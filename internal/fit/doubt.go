@@ -105,7 +105,7 @@ func (s stage) doubtOf(o obstacle, top length.Length) doubted {
 	for _, spot := range o.profile.Spots(o.from, o.to) {
 		margin := s.k.Above(o.wall, spot.Value).Minus(top)
 		u := length.Length(0)
-		if margin.CmpLength(s.k.System.FitGap+beyondDoubt(room)) < 0 {
+		if margin.CmpLength(s.k.System.FitGap+BeyondDoubt(room)) < 0 {
 			u = level.DoubtOf(s.terms(o, spot), room.Readings).Expanded
 		}
 		low, high = lower(low, margin.Minus(u)), lower(high, margin.Plus(u))
@@ -120,10 +120,10 @@ func lower(a *length.Exact, b length.Exact) *length.Exact {
 	return a
 }
 
-// beyondDoubt is more than any U can be: a clearance is made of two heights,
+// BeyondDoubt is more than any U can be: a clearance is made of two heights,
 // each with weights that add up to at most 4 (a reading, the floor it was taped
 // from, that floor's laser line, the survey's zero), and 2/√3 · 8 < 10.
-func beyondDoubt(room *survey.Room) length.Length {
+func BeyondDoubt(room *survey.Room) length.Length {
 	var widest length.Length
 	for _, r := range room.Readings {
 		widest = max(widest, r.HalfWidth)
