@@ -9,6 +9,7 @@ type Decisions struct {
 // RoomDecision is the advice for the whole room.
 type RoomDecision struct {
 	Basis        string            `json:"basis" enum:"money" doc:"money: the combination of options that no gate stands against and whose worth less expected cost is highest."`
+	Proven       bool              `json:"proven" doc:"Whether no combination is better. False only where so many overheads share so many charges that the search was ended: then the advice is the best found, and neither looks nor thresholds are worked out."`
 	Currency     string            `json:"currency" doc:"ISO 4217 code of every amount here."`
 	Advice       map[string]string `json:"advice" doc:"The advised option, by overhead or part_of group."`
 	ExpectedCost string            `json:"expected_cost" doc:"What the advice is expected to cost, shared charges included."`

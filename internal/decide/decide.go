@@ -19,13 +19,19 @@ func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.L
 		options[g] = m.options()
 	}
 	r := reckoningOf(k, ms, options, givenIn(k), opened)
-	now, once := r.choose(&r.priced, r.now, asTheyStand), r.choose(&r.priced, r.now, opened)
-	out := Decisions{Lower: lower, reckoning: r, best: now, once: once}
+	now := r.choose(&r.priced, r.now, asTheyStand)
+	proven := r.solver.Proven()
+	once := r.choose(&r.priced, r.now, opened)
+	out := Decisions{Lower: lower, reckoning: r, best: now, once: once, Proven: proven && r.solver.Proven()}
 	for g, m := range ms {
 		advice := r.advised(g, now, once)
 		out.Advice = append(out.Advice, advice)
+		var inMoney []Reason
+		if out.Proven {
+			inMoney = r.inMoney(g, now)
+		}
 		out.Overheads = append(out.Overheads, Overhead{
-			Group: m.group, Advice: advice.Option, Options: options[g], Reasons: m.reasons(options[g], advice, r.inMoney(g, now)),
+			Group: m.group, Advice: advice.Option, Options: options[g], Reasons: m.reasons(options[g], advice, inMoney),
 		})
 	}
 	out.Questions = questions(ms)

@@ -14,10 +14,13 @@ import (
 type Decisions struct {
 	Advice []Advised // in order of [kitchen.Kitchen.Groups]
 
-	Lower      *fit.Lower // lowering every row on its legs; nil when that helps nothing
-	Overheads  []Overhead
-	Questions  []finding.Question
-	Findings   []finding.Finding // choices that a gate stands against
+	Lower     *fit.Lower // lowering every row on its legs; nil when that helps nothing
+	Overheads []Overhead
+	Questions []finding.Question
+	Findings  []finding.Finding // choices that a gate stands against
+	// Proven: no combination is better. False only where the search was ended; then
+	// looks and thresholds are not worked out.
+	Proven     bool
 	reckoning  *reckoning
 	best, once plan
 }

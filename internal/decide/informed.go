@@ -18,13 +18,18 @@ func (d *Decisions) Inform() Informed {
 	r := d.reckoning
 	out := Informed{d: d}
 	probes, behind := make([]*Look, len(r.clusters)), make([]money.Amount, len(r.clusters))
+	out.Remeasure = make([]*Look, len(r.ms))
 	for c := range r.clusters {
-		probes[c], behind[c] = r.probe(c), r.behind(c)
+		if d.Proven {
+			probes[c], behind[c] = r.probe(c), r.behind(c)
+		}
 	}
 	for g := range r.ms {
 		out.Probes = append(out.Probes, probes[r.cluster[g]])
 		out.behind = append(out.behind, behind[r.cluster[g]])
-		out.Remeasure = append(out.Remeasure, r.remeasure(g))
+		if d.Proven {
+			out.Remeasure[g] = r.remeasure(g)
+		}
 	}
 	return out
 }

@@ -96,10 +96,15 @@ func givenIn(k *kitchen.Kitchen) given {
 	return out
 }
 
+// effort is how much one search for the best combination may cost, in partial
+// choices grown: some tenths of a second. Rooms of a hundred overheads stay far
+// below it unless dozens of them share several trades' least charges.
+const effort = 50_000
+
 // reckoningOf measures and prices options: those that may be advised as the gates
 // stand, or all that can be done at all.
 func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, known given, d doors) *reckoning {
-	r := &reckoning{bare: d == asTheyStand, k: k, site: takeoff.NewSite(k), ms: ms, options: options, given: known, joints: jointsOf(ms), now: known.hidden, solver: &combine.Solver{}}
+	r := &reckoning{bare: d == asTheyStand, k: k, site: takeoff.NewSite(k), ms: ms, options: options, given: known, joints: jointsOf(ms), now: known.hidden, solver: &combine.Solver{Effort: effort}}
 	for g, m := range ms {
 		r.now.fits = append(r.now.fits, m.taller.chance)
 		r.measured = append(r.measured, make([]measured, len(options[g])))

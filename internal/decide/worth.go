@@ -44,6 +44,9 @@ func (d *Decisions) Lines(applied kitchen.AppliedOptions) []estimate.Line {
 
 // Flips are the thresholds at which the advice changes, nearest first.
 func (d *Decisions) Flips() []Flip {
+	if !d.Proven {
+		return nil
+	}
 	r, advice := d.reckoning, d.best.picks
 	return nearest(append(r.flipsFrom(advice), r.ceilingFlips(advice)...))
 }
@@ -82,11 +85,14 @@ func (d *Decisions) Assumptions() []finding.Assumption {
 }
 
 // NotAssessed are the odds that the request gives for parts of one thing beside
-// those that hold.
+// those that hold, and looks and thresholds where the search was ended.
 func (d *Decisions) NotAssessed() []finding.NotAssessed {
 	var out []finding.NotAssessed
 	for _, o := range d.reckoning.odds {
 		out = append(out, o.NotAssessed()...)
+	}
+	if !d.Proven {
+		out = append(out, finding.NotAssessed{Part: "thresholds", Code: "not_assessed.too_entangled", Pointer: "/survey/walls"})
 	}
 	return out
 }

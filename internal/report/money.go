@@ -21,7 +21,7 @@ func (s Scale) money(a money.Amount) string { return a.Text(s.Currency) }
 func (s Scale) room(k *kitchen.Kitchen, d *Told) api.RoomDecision {
 	r := d.Room(d.Applied)
 	out := api.RoomDecision{
-		Basis: "money", Currency: s.Currency.Code, Advice: map[string]string{}, LowerRow: s.lowerRow(k, d, &r.Best),
+		Basis: "money", Proven: d.Proven, Currency: s.Currency.Code, Advice: map[string]string{}, LowerRow: s.lowerRow(k, d, &r.Best),
 		ExpectedCost: s.money(r.Best.Expected), Gain: s.money(r.Best.Gain), Net: s.money(r.Best.Net()),
 		Together: each(r.Together, s.together),
 		RunnerUp: s.beside(d, r.RunnerUp, &r.Best), Once: s.beside(d, r.Once, &r.Best),

@@ -88,6 +88,7 @@ var decideRules = []Rule{
 	{Code: "reason.preference.not_stated", Says: "Nobody said what going to the ceiling is worth.", Source: byDecide, Status: Own},
 	{Code: "reason.advice.once_open", Says: "It stays for now; {option} would be advised once what stands before it is settled.", Source: byPractice, Status: CommonPractice},
 
+	{Code: "not_assessed.too_entangled", Says: "So many overheads share so many charges that the search for the best combination was ended; the best found is told, without what looks are worth and without thresholds.", Source: byDecide, Status: Own},
 	{Code: "gain.storage.litres", Says: "Storage that the exchanged cabinets gain or lose.", Source: byDecide, Status: Own},
 	{Code: "gain.row.to_ceiling", Says: "The share of the run of wall and tall cabinets that then goes up to the ceiling, by width.", Source: byDecide, Status: Own},
 	{Code: "gain.row.even_line", Says: "All wall and tall cabinets end on one line.", Source: byPractice, Status: CommonPractice},
