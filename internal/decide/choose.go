@@ -135,7 +135,7 @@ func (r *reckoning) problem(p *priced, kn knowledge, allowed [][]int) *combine.P
 	for g := range allowed {
 		ways := make([]combine.Way, len(allowed[g]))
 		for n, i := range allowed[g] {
-			ways[n] = p.ways[g][i].wayUnder(r.chances(kn, g, i))
+			ways[n] = p.ways[g][i].wayUnder(r.chances(kn, g, i), p.charges)
 			ways[n].Line, ways[n].Effects = r.measured[g][i].line, r.measured[g][i].effects
 		}
 		out.Things[g].Ways = ways

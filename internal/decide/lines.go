@@ -1,7 +1,6 @@
 package decide
 
 import (
-	"railhead/internal/belief"
 	"railhead/internal/cabinet"
 	"railhead/internal/contents"
 	"railhead/internal/estimate"
@@ -30,12 +29,12 @@ func (r *reckoning) lines(picks []int) []estimate.Line {
 		out = append(out, r.linesOf(g, i)...)
 	}
 	out = append(out, r.book.Price("", r.joined(picks))...)
-	var called [estimate.Trades]belief.Chance
+	var calls [estimate.Trades]estimate.Call
 	problem := r.problem(&r.priced, r.now, alone(picks))
 	for t, c := range problem.Charges(make([]int, len(picks))) {
-		called[t] = c.Chance
+		calls[t] = estimate.Call{Chance: c.Chance, Labour: c.Labour}
 	}
-	return append(out, r.book.Shared(called, out)...)
+	return append(out, r.book.Shared(calls, out)...)
 }
 
 // joined is the work of exchanging the cabinets that stand under several groups.

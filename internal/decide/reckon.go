@@ -20,6 +20,7 @@ type reckoned struct {
 
 	known bool // the last way, and under what
 	under chances
+	fees  *combine.Trade
 	way   combine.Way
 }
 
@@ -30,12 +31,34 @@ func (r *reckoned) calls(t estimate.Trade) bool {
 
 // wayUnder is the option for the search over the room. It is kept: from one search
 // to the next most options stay what they were.
-func (r *reckoned) wayUnder(c chances) combine.Way {
-	if !r.known || c != r.under {
+func (r *reckoned) wayUnder(c chances, fees []combine.Trade) combine.Way {
+	if !r.known || c != r.under || r.fees != &fees[0] {
 		e := r.expected(c)
-		r.known, r.under, r.way = true, c, e.way()
+		r.known, r.under, r.fees, r.way = true, c, &fees[0], e.way(r.counted(c, fees))
 	}
 	return r.way
+}
+
+// counted is the labour of each trade that counts towards the least that the trade
+// comes for: that of certain work. What may turn up is on top of it, since nobody
+// can plan by it. Where the trade comes only for what may turn up, each finding
+// counts up to that least charge. So what an option nets is, for each unknown, the
+// mean of what it nets in each of its states.
+func (r *reckoned) counted(c chances, fees []combine.Trade) (out [estimate.Trades]money.Amount) {
+	certain := &r.sums[listCertain]
+	for t := range out {
+		if certain.Needs[t] {
+			out[t] = certain.Labour[t]
+			continue
+		}
+		least := fees[t].Minimum
+		for s, chance := range c.found {
+			out[t] = out[t].Plus(chance.Of(min(least, r.sums[listFound+s].Labour[t])))
+		}
+		out[t] = out[t].Plus(c.behind.Of(min(least, r.sums[listBehind].Labour[t])))
+		out[t] = out[t].Plus(c.closing.Of(min(least, r.sums[listClosing].Labour[t])))
+	}
+	return out
 }
 
 // chances are how probable it is that each unknown turns out against an option.
@@ -128,8 +151,9 @@ func sumOf(s *estimate.Sum) money.Amount {
 	return out
 }
 
-// way is the option for the search over the room.
-func (e *expected) way() combine.Way {
+// way is the option for the search over the room, with the labour that counts
+// towards least charges apart.
+func (e *expected) way(counted [estimate.Trades]money.Amount) combine.Way {
 	n := 0
 	for _, chance := range e.chance {
 		if chance > 0 {
@@ -139,8 +163,9 @@ func (e *expected) way() combine.Way {
 	w := combine.Way{Worth: e.gain.Minus(e.cost.Bought), Calls: make([]combine.Call, 0, n)}
 	for t, chance := range e.chance {
 		if chance > 0 {
-			w.Calls = append(w.Calls, combine.Call{Trade: t, Chance: chance, Labour: e.cost.Labour[t]})
+			w.Calls = append(w.Calls, combine.Call{Trade: t, Chance: chance, Labour: counted[t]})
 		}
+		w.Worth = w.Worth.Minus(e.cost.Labour[t].Minus(counted[t]))
 	}
 	return w
 }

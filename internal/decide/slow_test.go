@@ -29,8 +29,8 @@ type slow struct {
 
 // slowWay is one option of one group by itself.
 type slowWay struct {
-	gain, bought float64
-	labour, call [estimate.Trades]float64
+	gain, bought          float64
+	labour, call, counted [estimate.Trades]float64
 }
 
 // slowSum is what items come to if they come up, and who has to come for them.
@@ -207,7 +207,7 @@ func (s *slow) way(g, i int) slowWay {
 	gain += halt * (s.gain(g, 0) - gain)
 
 	certain := s.price(m.Items)
-	out := slowWay{gain: gain, bought: certain.bought, labour: certain.labour}
+	out := slowWay{gain: gain, bought: certain.bought, labour: certain.labour, counted: certain.labour}
 	var spared [3][estimate.Trades]float64
 	for n := range spared {
 		for t := range spared[n] {
@@ -219,6 +219,9 @@ func (s *slow) way(g, i int) slowWay {
 		out.bought += chance * sum.bought
 		for t := range sum.labour {
 			out.labour[t] += chance * sum.labour[t]
+			if !certain.needs[t] { // what may turn up counts where the trade comes for nothing else
+				out.counted[t] += chance * min(s.minimum[t], sum.labour[t])
+			}
 			if sum.needs[t] {
 				spared[unknown][t] -= chance
 			}
@@ -380,7 +383,7 @@ func (s *slow) tallestUnder(c *cabinet.Placed, g int) length.Length {
 // net is what a combination nets; false where it cannot be had.
 func (s *slow) net(picks []int) (float64, bool) {
 	net := 0.0
-	var labour, none [estimate.Trades]float64
+	var labour, counted, none [estimate.Trades]float64
 	for t := range none {
 		none[t] = 1
 	}
@@ -389,12 +392,13 @@ func (s *slow) net(picks []int) (float64, bool) {
 		net += w.gain - w.bought
 		for t := range labour {
 			labour[t] += w.labour[t]
+			counted[t] += w.counted[t]
 			none[t] *= 1 - w.call[t]
 		}
 	}
 	for t := range labour {
 		called := 1 - none[t]
-		net -= called*s.callOut[t] + max(labour[t], called*s.minimum[t])
+		net -= called*s.callOut[t] + labour[t] + max(0, called*s.minimum[t]-counted[t])
 	}
 	heights := map[*cabinet.Placed]length.Length{}
 	for n := range s.shared {

@@ -98,12 +98,12 @@ func (d *Decisions) NotAssessed() []finding.NotAssessed {
 }
 
 // mayCall are the trades that any option calls for.
-func (r *reckoning) mayCall() (out [estimate.Trades]belief.Chance) {
+func (r *reckoning) mayCall() (out [estimate.Trades]estimate.Call) {
 	for g := range r.ways {
 		for i := range r.ways[g] {
 			for t := range out {
 				if charges(estimate.Trade(t)) && r.ways[g][i].calls(estimate.Trade(t)) {
-					out[t] = belief.Certain
+					out[t].Chance = belief.Certain
 				}
 			}
 		}

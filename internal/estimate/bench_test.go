@@ -62,7 +62,7 @@ func BenchmarkTotalOfARoom(b *testing.B) {
 			lines = append(lines, book.PriceAt(group, []takeoff.Item{{Work: takeoff.RerouteWire, Quantity: 2000}}, Event{State: s, Chance: percent(10)})...)
 		}
 	}
-	lines = append(lines, book.Shared(Called(lines), lines)...)
+	lines = append(lines, book.Shared(callFor(lines, Drywaller, Painter, Electrician), lines)...)
 	b.ReportAllocs()
 	for b.Loop() {
 		TotalOf(lines)

@@ -28,23 +28,28 @@ func (b *Book) Charges(t Trade) (callOut, minimum money.Spread) {
 	return b.Rate(code).Spread, b.Rate(least).Spread
 }
 
-// Shared is the lines of what the room's works share, given the chance that each
-// trade is called and the lines of the works: for each trade its call-out, and what
-// its hours fall short of the least that it comes for. With these, a trade is
-// expected to come to its call-out times the chance, and to the larger of its hours
-// and its minimum times the chance.
-func (b *Book) Shared(called [Trades]belief.Chance, lines []Line) []Line {
+// Call is how a trade is called for by the room's works.
+type Call struct {
+	Chance belief.Chance
+	Labour money.Amount // of its hours, what is expected to count towards the least that it comes for
+}
+
+// Shared is the lines of what the room's works share, given how each trade is
+// called and the lines of the works: for each trade its call-out, and what the
+// labour that counts falls short of the least that it comes for, times the chance
+// of the call.
+func (b *Book) Shared(calls [Trades]Call, lines []Line) []Line {
 	var shared []Line
-	for t := range Trades {
-		if called[t] <= 0 {
+	for t, call := range calls {
+		if call.Chance <= 0 {
 			continue
 		}
-		code, least := ChargeCodes(t)
+		code, least := ChargeCodes(Trade(t))
 		if rate := b.Rate(code); rate.Spread != (money.Spread{}) {
-			shared = append(shared, charge(t, code, rate, called[t]))
+			shared = append(shared, charge(Trade(t), code, rate, call.Chance))
 		}
 		if rate := b.Rate(least); rate.Spread != (money.Spread{}) {
-			shared = appendTopUp(shared, charge(t, least, rate, called[t]), lines)
+			shared = appendTopUp(shared, charge(Trade(t), least, rate, call.Chance), call.Labour, lines)
 		}
 	}
 	return shared
@@ -73,38 +78,37 @@ func chargeWork(t Trade, code string) string {
 	}
 }
 
-// appendTopUp adds the line of what hours fall short of a trade's minimum, if they
+// appendTopUp adds the line of what labour falls short of a trade's minimum, if it
 // may.
-func appendTopUp(shared []Line, minimum Line, lines []Line) []Line {
-	mean, cost := topUp(&minimum, lines)
+func appendTopUp(shared []Line, minimum Line, labour money.Amount, lines []Line) []Line {
+	least := minimum.Mean // times the chance of the call
+	mean, cost := max(0, least.Minus(labour)), short(minimum.Cost, countedHours(&minimum, labour, lines))
 	if mean == 0 && cost == (money.Spread{}) {
 		return shared
 	}
-	e, least := Event{Chance: minimum.If}, minimum.Mean // the minimum times the chance of the call
+	e := Event{Chance: minimum.If}
 	minimum.Rate, minimum.Cost, minimum.Mean = cost.Likely, cost, mean
-	minimum.Formula, minimum.Inputs = "minimum - labour", []takeoff.Input{
-		{Name: "minimum", Value: least.Decimal(), Unit: "1"}, {Name: "labour", Value: least.Minus(mean).Decimal(), Unit: "1"},
+	minimum.Formula, minimum.Inputs = "max(0, minimum - labour)", []takeoff.Input{
+		{Name: "minimum", Value: least.Decimal(), Unit: "1"}, {Name: "labour", Value: labour.Decimal(), Unit: "1"},
 	}
 	minimum.Spread, minimum.Deviation = e.spread(cost), e.deviation(cost)
 	return append(shared, minimum)
 }
 
-// topUp is what a trade's hours are expected to fall short of its minimum, and
-// what they may fall short of it. Where it is not certain that the trade comes, the
-// hours are what they are expected to be if it does.
-func topUp(minimum *Line, lines []Line) (mean money.Amount, cost money.Spread) {
+// countedHours is what the labour that counts may come to: the hours of certain
+// work, else what is expected to count if the trade is called.
+func countedHours(minimum *Line, labour money.Amount, lines []Line) money.Spread {
+	if minimum.If < belief.Certain {
+		called := labour.Share(int64(belief.Certain), int64(minimum.If))
+		return money.Spread{Low: called, Likely: called, High: called}
+	}
 	var hours money.Spread
-	var expected money.Amount
 	for i := range lines {
-		if l := &lines[i]; l.Trade == minimum.Trade && l.hourly() {
-			hours, expected = hours.Plus(l.Spread), expected.Plus(l.Mean)
+		if l := &lines[i]; l.Trade == minimum.Trade && l.hourly() && l.If >= belief.Certain {
+			hours = hours.Plus(l.Spread)
 		}
 	}
-	if minimum.If < belief.Certain {
-		called := expected.Share(int64(belief.Certain), int64(minimum.If))
-		hours = money.Spread{Low: called, Likely: called, High: called}
-	}
-	return max(0, minimum.Mean.Minus(expected)), short(minimum.Cost, hours)
+	return hours
 }
 
 // short is what hours fall short of a minimum where both are low, likely or high

@@ -106,9 +106,13 @@ func someLines(t *rapid.T) []Line {
 		lines = append(lines, b.Price(group, someItems(t))...)
 		lines = append(lines, b.PriceAt(group, someItems(t), someEvent(t))...)
 	}
-	var called [Trades]belief.Chance
-	for i := range called {
-		called[i] = belief.Chance(rapid.Int64Range(0, int64(belief.Certain)).Draw(t, "called"))
+	return append(lines, b.Shared(someCalls(t), lines)...)
+}
+
+func someCalls(t *rapid.T) (calls [Trades]Call) {
+	for i := range calls {
+		calls[i].Chance = belief.Chance(rapid.Int64Range(0, int64(belief.Certain)).Draw(t, "called"))
+		calls[i].Labour = money.Amount(rapid.Int64Range(0, 500*int64(money.Unit)).Draw(t, "counted labour"))
 	}
-	return append(lines, b.Shared(called, lines)...)
+	return calls
 }
