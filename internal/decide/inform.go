@@ -23,10 +23,12 @@ type Look struct {
 func (l *Look) DoIt() bool { return l.Worth > l.Cost }
 
 // probe is what a probe hole into a cluster is worth: what it shows of the contents
-// and of what is behind. Nil where nothing is hidden there.
+// and of what is behind. Nil where all of it was seen: nobody drills into what is
+// open, and what is behind only has to be told.
 func (r *reckoning) probe(c int) *Look {
 	cluster := r.clusters[c]
-	if cluster.UnseenLength() == 0 && r.now.missing[c] == 0 {
+	at := cluster.ProbeAt()
+	if at == nil {
 		return nil
 	}
 	prior := contents.WithBehind(r.now.odds[c], r.now.missing[c])
@@ -34,10 +36,7 @@ func (r *reckoning) probe(c int) *Look {
 		odds, missing := split(b)
 		return r.choose(&r.priced, r.now.believing(c, odds, missing), asTheyStand).net
 	})
-	out := &Look{Pointer: cluster.Parts[0].Inside.Pointer, Cost: r.priceOf(takeoff.Probe)}
-	if at := cluster.ProbeAt(); at != nil {
-		out.Pointer = at.Inside.Pointer
-	}
+	out := &Look{Pointer: at.Inside.Pointer, Cost: r.priceOf(takeoff.Probe)}
 	out.Perfect = belief.Perfect(prior, best)
 	out.Worth = min(belief.Sample(prior, contents.ProbeWithBehind(contents.Probe(cluster)), best), out.Perfect)
 	for _, g := range cluster.Groups {
