@@ -10,12 +10,14 @@ import (
 // the gates stand, and once those that somebody can open are open.
 //
 // What is best only then is gated: until then the group stays. What goes with the
-// old cabinets cannot stay; there the advice says what to do with it.
+// old cabinets cannot stay; there the advice says what to do with it, and its gates
+// stop the work.
 func (r *reckoning) advised(g int, now, once plan) Advised {
 	a := Advised{Group: r.ms[g].group.ID, Option: r.optionOf(now, g), Once: r.optionOf(once, g)}
-	a.Gated = a.Option == kitchen.Keep && len(of(r.options[g], a.Once).Gates) > 0
-	if a.Gated && r.ms[g].goesAnyhow() {
-		a.Option = a.Once
+	if r.ms[g].goesAnyhow() {
+		a.Gated = len(of(r.options[g], a.Option).Gates) > 0
+	} else {
+		a.Gated = a.Option == kitchen.Keep && len(of(r.options[g], a.Once).Gates) > 0
 	}
 	return a
 }
@@ -41,8 +43,10 @@ func licensed(gates []Gate) bool {
 }
 
 // seenEmpty reports whether somebody looked into the whole of an overhead and
-// found nothing.
-func seenEmpty(o *survey.Overhead) bool { return len(o.Inside.Services) == 0 && hazard.SeenAll(o) }
+// found nothing; one whose duct is described holds that.
+func seenEmpty(o *survey.Overhead) bool {
+	return len(o.Inside.Services) == 0 && o.Duct == nil && hazard.SeenAll(o)
+}
 
 // mayNotCut: one part that may not be cut rules for its whole group.
 func (m *matter) mayNotCut() bool {

@@ -68,7 +68,7 @@ func (r *reckoning) worthAxes() []axis {
 }
 
 // widely is how many times a rate the thresholds of it are looked for.
-const widely = 5
+const widely = 20
 
 // rateAxes are the rates that some option rests on, each as a single amount.
 func (r *reckoning) rateAxes() []axis {

@@ -22,6 +22,25 @@ func (d Decisions) againstChoices(k *kitchen.Kitchen) []finding.Finding {
 	return out
 }
 
+// goingBehindGates are the gates in front of what goes with the old cabinets: it
+// cannot wait, so the old cabinets do.
+func (d Decisions) goingBehindGates(k *kitchen.Kitchen) []finding.Finding {
+	var out []finding.Finding
+	for i, o := range d.Overheads {
+		if _, chosen := k.Choices[o.Group.ID]; chosen || !o.goesAnyhow() || !d.Advice[i].Gated {
+			continue
+		}
+		for _, g := range o.gatesOf(o.Advice) {
+			out = append(out, finding.Finding{
+				Code: codeGapGated, Severity: finding.AsStop, Pointer: g.Pointer,
+				Params:   []finding.Param{finding.Word("overhead", o.Group.ID), finding.Word("gate", g.Code)},
+				Remedies: []finding.Remedy{{Code: g.Code, Params: g.Params}},
+			})
+		}
+	}
+	return out
+}
+
 func (o Overhead) gatesOf(option kitchen.Option) []Gate {
 	for _, one := range o.Options {
 		if one.Option == option {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"railhead/internal/belief"
+	"railhead/internal/cabinet"
 	"railhead/internal/combine"
 	"railhead/internal/contents"
 	"railhead/internal/kitchen"
@@ -74,8 +75,9 @@ func picked(allowed [][]int, picks []int) []int {
 // front and, where gates count as open, those that somebody can open; what only the
 // licensed trade can open counts where nothing else is left, and what may not be
 // cut stays. Options that change the plan for shorter cabinets compete only where
-// the request puts a price on that; else the plan stands as sent. Where nothing is
-// left it stays.
+// the request puts a price on that, and a system makes them; else the plan stands as
+// sent. Where nothing is left it stays. What goes with the old cabinets goes whatever
+// stands in front of it: its gates stop the work, not the choice.
 func (r *reckoning) allowed(g int, kn knowledge, d doors) []int {
 	if d == opened && r.ms[g].mayNotCut() && !r.ms[g].goesAnyhow() {
 		return []int{0}
@@ -83,8 +85,8 @@ func (r *reckoning) allowed(g int, kn knowledge, d doors) []int {
 	var free, licensed []int
 	for i, o := range r.options[g] {
 		switch {
-		case o.Option == kitchen.Keep && r.planStands(g), !r.measured[g][i].done:
-		case d == asTheyStand && len(r.standing(g, o, kn)) > 0:
+		case o.Option == kitchen.Keep && (r.planStands(g) || !r.ms[g].exchangeable()), !r.measured[g][i].done:
+		case d == asTheyStand && len(r.standing(g, o, kn)) > 0 && !r.ms[g].goesAnyhow():
 		case o.Possible:
 			free = append(free, i)
 		default:
@@ -99,6 +101,15 @@ func (r *reckoning) allowed(g int, kn knowledge, d doors) []int {
 	default:
 		return []int{0}
 	}
+}
+
+// exchangeable reports whether every cabinet in whose way the group is has a shorter
+// one that stands clear under it.
+func (m *matter) exchangeable() bool {
+	swaps := m.shorter()
+	return all(m.overlaps, func(o overlap) bool {
+		return slices.ContainsFunc(swaps, func(s cabinet.Swap) bool { return s.Cabinet == o.cabinet })
+	})
 }
 
 // planStands reports whether keeping a group would need shorter cabinets than the

@@ -3,6 +3,7 @@ package decide
 // Gates: what must be settled before an option may be taken.
 const (
 	codeChoiceGated = "decide.choice.gated"
+	codeGapGated    = "decide.gap.gated"
 
 	gateGoesAnyhow     = "gate.gap.goes_anyhow"
 	gateNothingToTake  = "gate.cut.nothing_to_take"

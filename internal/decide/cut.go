@@ -101,20 +101,27 @@ func (c cut) paint() hazard.Area {
 }
 
 // sharePaint gives each group the paint that the room's cuts disturb together:
-// its own cuts, and those of every other group with a cabinet in the way.
+// its own cuts, and those of every other group with a cabinet in the way that is
+// not chosen to stay.
 func sharePaint(all []*matter) {
 	var room hazard.Area
 	for _, m := range all {
-		if m.inTheWay() {
+		if m.isCut() {
 			room = room.Add(m.ownPaint())
 		}
 	}
 	for _, m := range all {
 		m.paint = room
-		if !m.inTheWay() {
+		if !m.isCut() {
 			m.paint = room.Add(m.ownPaint())
 		}
 	}
+}
+
+// isCut reports whether the room's cuts are reckoned to take something of the group.
+func (m *matter) isCut() bool {
+	c, chosen := m.k.Choices[m.group.ID]
+	return m.inTheWay() && (!chosen || c.Option != kitchen.Keep)
 }
 
 func (m *matter) ownPaint() hazard.Area {

@@ -3,6 +3,7 @@ package decide
 import (
 	"railhead/internal/fit"
 	"railhead/internal/kitchen"
+	"railhead/internal/survey"
 )
 
 // Decide says what to do with each overhead group of a kitchen: found are its
@@ -35,7 +36,7 @@ func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.L
 		})
 	}
 	out.Questions = questions(ms)
-	out.Findings = out.againstChoices(k)
+	out.Findings = append(out.againstChoices(k), out.goingBehindGates(k)...)
 	return out
 }
 
@@ -43,18 +44,22 @@ func Decide(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.L
 // where the advice is gated, that it stays.
 func (d Decisions) Applied(k *kitchen.Kitchen) kitchen.AppliedOptions {
 	out := make(kitchen.AppliedOptions, len(d.Advice))
-	for _, a := range d.Advice {
-		out[a.Group] = applied(k, a)
+	for i, a := range d.Advice {
+		out[a.Group] = applied(k, a, d.Overheads[i].goesAnyhow())
 	}
 	return out
 }
 
-func applied(k *kitchen.Kitchen, a Advised) kitchen.Applied {
+func applied(k *kitchen.Kitchen, a Advised, goes bool) kitchen.Applied {
 	if c, ok := k.Choices[a.Group]; ok {
 		return kitchen.Applied{Option: c.Option, By: kitchen.ByChoice, Spans: c.Spans}
 	}
-	if a.Gated {
+	if a.Gated && !goes {
 		return kitchen.Applied{Option: kitchen.Keep, By: kitchen.ByDefault}
 	}
 	return kitchen.Applied{Option: a.Option, By: kitchen.ByAdvice}
+}
+
+func (o *Overhead) goesAnyhow() bool {
+	return all(o.Group.Parts, (*survey.Overhead).GoesWithOldCabinets)
 }

@@ -19,23 +19,23 @@ type Gain struct {
 	Quantity money.Quantity
 	Unit     string
 	Rate     money.Amount // of one unit
-	risk     money.Amount // of a risk, whose chance in percent is told rounded: what it comes to
+	exact    money.Amount // what a quantity in percent comes to, since that is told rounded
 }
 
 // Worth is the quantity at its rate.
 func (g Gain) Worth() money.Amount {
 	if g.Unit == percent {
-		return g.risk
+		return g.exact
 	}
 	return g.Rate.Times(g.Quantity)
 }
 
-// percent is the unit of risks: a chance at what is then lost.
+// percent is the unit of risks, a chance at what is then lost, and of shares of the run.
 const percent = "%"
 
 func riskOf(code string, chance belief.Chance, lost, expected money.Amount) Gain {
 	hundredths := money.Quantity(money.Amount(chance).Share(100*int64(money.One), int64(belief.Certain)))
-	return Gain{Code: code, Quantity: hundredths, Unit: percent, Rate: lost.Share(1, 100), risk: expected}
+	return Gain{Code: code, Quantity: hundredths, Unit: percent, Rate: lost.Share(1, 100), exact: expected}
 }
 
 // What an option may be worth.
@@ -108,7 +108,10 @@ func (v *values) gain(g *gained) (Gain, bool) {
 	case gainStorage:
 		return Gain{Code: g.code, Quantity: g.quantity, Unit: "l", Rate: v.Litre.Amount}, true
 	case gainToCeiling:
-		return Gain{Code: g.code, Quantity: share(g.width, v.run), Unit: "1", Rate: v.ToCeiling.Amount}, v.ToCeiling.Amount != 0
+		return Gain{
+			Code: g.code, Quantity: share(g.width, v.run), Unit: percent, Rate: v.ToCeiling.Share(1, 100),
+			exact: v.ToCeiling.Share(int64(g.width), int64(v.run)),
+		}, v.ToCeiling.Amount != 0
 	case gainShorter:
 		if v.Shorter == nil {
 			return Gain{}, false
@@ -121,14 +124,15 @@ func (v *values) gain(g *gained) (Gain, bool) {
 	}
 }
 
+// share is a part in percent.
 func share(part, whole length.Length) money.Quantity {
-	return money.Quantity(money.Amount(money.One).Share(int64(part), int64(whole)))
+	return money.Quantity(money.Amount(100*money.One).Share(int64(part), int64(whole)))
 }
 
 // gained is what an option of a group gains once it is done as meant; swaps are
 // the cabinets that it alone exchanges.
 func (m *matter) gained(o kitchen.Option, swaps []cabinet.Swap) []gained {
-	out := gainedBy(swaps, o == kitchen.RemoveTaller)
+	out := gainedBy(swaps, o == kitchen.RemoveTaller && m.reachesCeiling())
 	if gap := m.openGap(o); gap > 0 {
 		out = append(out, gained{code: gainOpenGap, quantity: -metres(gap)})
 	}
@@ -136,6 +140,13 @@ func (m *matter) gained(o kitchen.Option, swaps []cabinet.Swap) []gained {
 		out = append(out, gained{code: gainStray, quantity: -metres(stray)})
 	}
 	return out
+}
+
+// reachesCeiling reports whether the taller row goes up to the ceiling: the gap that
+// it leaves is narrow enough to be closed.
+func (m *matter) reachesCeiling() bool {
+	t := &m.taller
+	return t.row != nil && t.have.Minus(t.need).CmpLength(m.k.Prices.Figures.Length(kitchen.NarrowGap)) < 0
 }
 
 // gainedBy is what exchanged cabinets gain: the storage, and their share of the run

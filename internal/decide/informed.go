@@ -41,12 +41,12 @@ func (in Informed) Worths() map[string]money.Amount {
 	for g, m := range in.d.reckoning.ms {
 		for _, p := range m.group.Parts {
 			if look := in.Probes[g]; look != nil {
-				out[p.Inside.Pointer], out[p.Inside.Pointer+"/seen"] = look.Perfect, look.Perfect
+				out[p.Inside.Pointer], out[p.Inside.Pointer+"/seen"] = look.Worth, look.Worth
 			}
 			out[p.Pointer+"/behind"] = in.behind[g]
 		}
 		if look := in.Remeasure[g]; look != nil {
-			out[look.Pointer] = look.Perfect
+			out[look.Pointer] = look.Worth
 		}
 	}
 	return out

@@ -67,7 +67,11 @@ func (r *reckoning) money(g, i int) *Money {
 func (r *reckoning) applied(a kitchen.AppliedOptions) []int {
 	out := make([]int, len(r.ms))
 	for g, m := range r.ms {
-		out[g] = max(0, r.place(g, a[m.group.ID].Option))
+		option := a[m.group.ID].Option
+		if m.goesAnyhow() && !option.TakesDown() {
+			option = kitchen.RemoveOpen // it cannot stay, and nothing closes the gap
+		}
+		out[g] = max(0, r.place(g, option))
 	}
 	return out
 }

@@ -15,7 +15,7 @@ func (m *matter) options() []Option {
 		kitchen.Keep, kitchen.Trim, kitchen.OpenPart,
 		kitchen.RemoveTaller, kitchen.RemoveClose, kitchen.RemoveOpen,
 	}
-	if anyOf(m.group.Parts, isDuctBox) {
+	if all(m.group.Parts, isDuctBox) {
 		kinds = append(kinds, kitchen.Move)
 	}
 	out := make([]Option, 0, len(kinds))

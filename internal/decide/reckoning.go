@@ -282,12 +282,21 @@ func (r *reckoning) exchangesOf(j *joint) (out [2][]exchange) {
 			if swapped {
 				e.line = r.tops.of([]length.Length{s.Top})
 				swaps := []cabinet.Swap{s}
-				e.items, e.gained = r.exchange(swaps), gainedBy(swaps, wish == 1)
+				e.items, e.gained = r.exchange(swaps), gainedBy(swaps, wish == 1 && r.reachCeiling(j))
 			}
 			out[wish] = append(out[wish], e)
 		}
 	}
 	return out
+}
+
+// reachCeiling reports whether the taller rows of all groups over a joint cabinet go
+// up to the ceiling.
+func (r *reckoning) reachCeiling(j *joint) bool {
+	return all(j.groups, func(g int) bool {
+		_, taller := r.ms[g].tallerFor(j.cabinet)
+		return !taller || r.ms[g].reachesCeiling()
+	})
 }
 
 // outcomes are what a joint cabinet's exchanges come to.

@@ -288,7 +288,7 @@ func (s *slow) gain(g, i int) float64 {
 			swaps = append(swaps, w)
 		}
 	}
-	out := s.gainOf(swaps, o.Option == kitchen.RemoveTaller)
+	out := s.gainOf(swaps, o.Option == kitchen.RemoveTaller && s.closes(g))
 	for _, part := range m.Gains {
 		switch part.Code {
 		case gainOpenGap:
@@ -300,8 +300,14 @@ func (s *slow) gain(g, i int) float64 {
 	return out
 }
 
-// gainOf is what exchanged cabinets are worth; litres and the share of the run go
-// to the thousandth, as they are told.
+// closes reports whether the taller row of a group leaves less than 300 to the ceiling.
+func (s *slow) closes(g int) bool {
+	taller := &s.d.reckoning.ms[g].taller
+	return taller.row != nil && taller.have.Minus(taller.need).CmpLength(300*length.Millimetre) < 0
+}
+
+// gainOf is what exchanged cabinets are worth; litres go to the thousandth, as they
+// are told.
 func (s *slow) gainOf(swaps []cabinet.Swap, toCeiling bool) float64 {
 	worth := s.k.Prices.Worth
 	run, wide, litres, shorter := 0.0, 0.0, 0.0, 0.0
@@ -319,7 +325,7 @@ func (s *slow) gainOf(swaps []cabinet.Swap, toCeiling bool) float64 {
 	}
 	out := math.RoundToEven(litres*1e3) / 1e3 * float64(worth.Litre.Amount) / 1e4
 	if toCeiling && len(swaps) > 0 {
-		out += math.RoundToEven(wide/run*1e3) / 1e3 * float64(worth.ToCeiling.Amount) / 1e4
+		out += wide / run * float64(worth.ToCeiling.Amount) / 1e4
 	}
 	if worth.Shorter != nil {
 		out -= shorter * float64(worth.Shorter.Amount) / 1e4
@@ -411,7 +417,11 @@ func (s *slow) net(picks []int) (float64, bool) {
 		if h != c.Height {
 			swaps := []cabinet.Swap{{Cabinet: c.Placed, Height: h}}
 			sum := s.price(takeoff.Of(s.k, takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps}).Items)
-			net += s.gainOf(swaps, wanted) - sum.bought
+			up := wanted
+			for _, g := range c.groups {
+				up = up && (swapOf(of(s.d.Overheads[g].Options, kitchen.RemoveTaller), c.Placed) == 0 || s.closes(g))
+			}
+			net += s.gainOf(swaps, up) - sum.bought
 			for _, l := range sum.labour {
 				net -= l
 			}
@@ -448,14 +458,24 @@ func (s *slow) even(picks []int, shared map[*cabinet.Placed]length.Length) bool 
 
 // allowed are the options that no gate stands in front of; that a group stays while
 // a cabinet of the plan reaches into it counts only where shorter ones have a
-// price. Where nothing is left it stays.
+// price and the system makes them. What goes with the old cabinets goes whatever
+// stands in front of it. Where nothing is left it stays.
 func (s *slow) allowed(g int) []int {
-	var out []int
+	var out, trade []int
 	for i, o := range s.d.Overheads[g].Options {
-		stands := o.Option == kitchen.Keep && s.d.reckoning.ms[g].inTheWay() && s.k.Prices.Worth.Shorter == nil
-		if len(o.Gates) == 0 && !stands {
+		m := s.d.reckoning.ms[g]
+		exchanged := all(m.overlaps, func(over overlap) bool { return swapOf(o, over.cabinet) > 0 })
+		stays := o.Option == kitchen.Keep && m.inTheWay() && (s.k.Prices.Worth.Shorter == nil || !exchanged)
+		switch goes := all(s.groups[g].Parts, goesWithOld); {
+		case stays:
+		case len(o.Gates) == 0, goes && open(o.Gates): // its gates stop the work, not the choice
 			out = append(out, i)
+		case goes && licensed(o.Gates):
+			trade = append(trade, i)
 		}
+	}
+	if len(out) == 0 {
+		out = trade
 	}
 	if len(out) == 0 {
 		return []int{0}

@@ -13,6 +13,7 @@ const (
 // decideRules are the gates, reasons and questions of what to do with overheads.
 var decideRules = []Rule{
 	{Code: "decide.choice.gated", Says: "Something stands against the choice of {option} for {overhead}; see what must be settled first.", Source: byDecide, Status: Own},
+	{Code: "decide.gap.gated", Says: "{overhead} goes with the old cabinets, and something must be settled first: they stay until it is.", Source: byPractice, Status: CommonPractice},
 	{Code: "gate.gap.goes_anyhow", Says: "The old cabinets carry it, so it cannot stay when they go.", Source: byPractice, Status: CommonPractice},
 	{Code: "gate.cut.nothing_to_take", Says: "Nothing of it hangs lower than the cabinets need.", Source: byDecide, Status: Own},
 	{Code: "gate.cut.reaches_ceiling", Says: "A cut of {strip} would reach the ceiling and leave nothing hanging.", Source: byDecide, Status: Own},
