@@ -265,7 +265,7 @@ func TestAmountsAddUp(t *testing.T) {
 // are worth is not known where the request puts no price on them, and a taller row that
 // needs another overhead down too is not had without.
 func TestAChoiceAgainstTheAdviceCosts(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
+	few(t, "40", func(t *rapid.T) {
 		body := richRoom(t)
 		choices := map[string]any{}
 		for _, o := range assessed(t, body, Decisions).Decisions.Overheads {

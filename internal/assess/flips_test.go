@@ -136,13 +136,13 @@ func TestThresholdsOfTheCasesHold(t *testing.T) {
 }
 
 func TestThresholdsHold(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) { flipsHold(t, richRoom(t)) })
+	few(t, "40", func(t *rapid.T) { flipsHold(t, richRoom(t)) })
 }
 
 // Where no threshold of a worth is told, no amount of it that thresholds are looked
 // for changes the advice.
 func TestWhereNoThresholdIsToldAWorthChangesNothing(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
+	few(t, "40", func(t *rapid.T) {
 		body := richRoom(t)
 		room := assessed(t, body, Decisions).Decisions.Room
 		for _, worth := range []struct{ pointer, most string }{

@@ -3,8 +3,10 @@ package assess
 import (
 	"context"
 	"encoding/json"
+	"flag"
 	"strconv"
 	"strings"
+	"testing"
 
 	"pgregory.net/rapid"
 
@@ -17,6 +19,20 @@ type tester interface {
 	Helper()
 	Fatal(args ...any)
 	Fatalf(format string, args ...any)
+}
+
+// few checks a property that assesses many requests for each room on fewer rooms than
+// usual, unless the command line says how many.
+func few(t *testing.T, rooms string, property func(*rapid.T)) {
+	t.Helper()
+	checks := flag.Lookup("rapid.checks")
+	if checks.Value.String() == checks.DefValue {
+		if err := checks.Value.Set(rooms); err != nil {
+			t.Fatal(err)
+		}
+		defer func() { _ = checks.Value.Set(checks.DefValue) }()
+	}
+	rapid.Check(t, property)
 }
 
 // tree reads a body into maps and lists; written is its text again.

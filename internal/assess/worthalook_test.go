@@ -243,7 +243,7 @@ func TestALookIsWorthBetweenNothingAndKnowing(t *testing.T) {
 // minimum charges, since what labour is expected to lack to a minimum is less than it
 // is expected to lack once one knows how much labour there is.
 func TestKnowingIsWorthWhatKnownRoomsNet(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
+	few(t, "40", func(t *rapid.T) {
 		body := richRoom(t)
 		overheads, _ := get(t, body, "/survey/walls/0/overheads").([]any)
 		for i := range overheads {
