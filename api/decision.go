@@ -49,6 +49,7 @@ type RunnerUp struct {
 
 // AppliedWorth is what the applied options come to.
 type AppliedWorth struct {
+	Gain         string `json:"gain" doc:"What they are worth to the client."`
 	ExpectedCost string `json:"expected_cost" doc:"What they are expected to cost; the estimate's mean."`
 	Net          string `json:"net" doc:"Their gain less their expected cost."`
 	WorseBy      string `json:"worse_by" doc:"What they cost against the advice."`

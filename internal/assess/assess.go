@@ -82,8 +82,12 @@ func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
 		r.Assumptions = append(r.Assumptions, r.decisions.Assumptions()...)
 		r.NotAssessed = append(r.NotAssessed, r.decisions.NotAssessed()...)
 	})
+	run(ctx, "lowered", func() {
+		r.lowered = r.decisions.Lowered()
+		r.Findings = append(r.Findings, r.decisions.Alternatives(r.lowered, r.applied)...)
+	})
 	if parts&Decisions != 0 {
-		run(ctx, "flips", func() { r.flips, r.lowered = r.decisions.Flips(), r.decisions.Lowered() })
+		run(ctx, "flips", func() { r.flips = r.decisions.Flips() })
 	}
 	run(ctx, "trim", func() { r.trims = trim.Plan(k, r.found, r.applied) })
 	sky := trim.Sky(k, r.applied, r.trims)

@@ -243,7 +243,11 @@ func richMoney(t *rapid.T) map[string]any {
 			rates[code] = amount("rate", 60)
 		default:
 			low, more, most := rapid.IntRange(0, 4000).Draw(t, "low"), rapid.IntRange(0, 4000).Draw(t, "more"), rapid.IntRange(0, 4000).Draw(t, "most")
-			rates[code] = map[string]any{"low": hundredths(low), "likely": hundredths(low + more), "high": hundredths(low + more + most), "tax_percent": rapid.SampledFrom([]string{"0", "7", "19", "8.875"}).Draw(t, "tax")}
+			rate := map[string]any{"low": hundredths(low), "likely": hundredths(low + more), "high": hundredths(low + more + most)}
+			if !strings.HasPrefix(code, "hours.") && !strings.HasPrefix(code, "worth.") {
+				rate["tax_percent"] = rapid.SampledFrom([]string{"0", "7", "19", "8.875"}).Draw(t, "tax")
+			}
+			rates[code] = rate
 		}
 	}
 	out["rates"] = rates

@@ -178,14 +178,16 @@ func (r *reckoning) expected(p *priced, kn knowledge, g, i int) expected {
 }
 
 // chances are how probable it is that each unknown turns out against an option:
-// contents count where the work reaches them.
+// contents count where somebody has not looked and the work reaches them.
 func (r *reckoning) chances(kn knowledge, g, i int) chances {
 	var c chances
 	cluster := r.cluster[g]
-	for s, p := range kn.odds[cluster] {
-		c.found[s] = times(p, r.measured[g][i].Reach)
+	if r.ms[g].blind() {
+		for s, p := range kn.odds[cluster] {
+			c.found[s] = times(p, r.measured[g][i].Reach)
+		}
+		c.found[contents.Empty] = 0
 	}
-	c.found[contents.Empty] = 0
 	c.behind = kn.missing[cluster]
 	if r.options[g][i].Option == kitchen.RemoveTaller {
 		c.closing = kn.fits[g].Not()

@@ -4,6 +4,8 @@ package decide
 const (
 	codeChoiceGated = "decide.choice.gated"
 	codeGapGated    = "decide.gap.gated"
+	codeLowerSaves  = "decide.row.lower_saves"
+	codeSendTaller  = "decide.plan.send_taller"
 
 	gateGoesAnyhow     = "gate.gap.goes_anyhow"
 	gateNothingToTake  = "gate.cut.nothing_to_take"
@@ -33,6 +35,7 @@ const (
 	gateAsbestosCode   = "gate.asbestos.code_unknown"
 	gateAsbestosLocal  = "gate.asbestos.local_rule"
 	gateLeadLocal      = "gate.lead.local_rule"
+	gateLeadYear       = "gate.lead.year_unknown"
 	gateLeadArea       = "gate.lead.beyond_minor"
 	gateLeadDemolition = "gate.lead.demolition"
 	gateLeadCode       = "gate.lead.code_unknown"

@@ -42,6 +42,9 @@ func (m *matter) asbestosGates() []Gate {
 func (m *matter) leadGates(o kitchen.Option) []Gate {
 	var out []Gate
 	for _, p := range m.group.Parts {
+		if m.mayBeLead(p) && (o != kitchen.Trim || m.paint.BeyondMinorRepair()) {
+			out = append(out, Gate{Code: gateLeadYear, Pointer: "/survey/built", Licensed: true})
+		}
 		if hazard.Lead(m.k.Room, p) != hazard.Presumed {
 			continue
 		}
@@ -67,6 +70,13 @@ func (m *matter) leadGates(o kitchen.Option) []Gate {
 		out = append(out, g)
 	}
 	return out
+}
+
+// mayBeLead reports whether paint that was seen, in a house of which nobody knows
+// the year, would count as lead paint if it were old enough.
+func (m *matter) mayBeLead(p *survey.Overhead) bool {
+	r := m.k.Room
+	return r.CodeSet == survey.CodeUSIRC && r.Built == 0 && p.Painted == survey.Yes && !r.Cleared.Lead && r.Local.LeadBefore == 0
 }
 
 func (m *matter) year() []finding.Param {

@@ -195,7 +195,7 @@ func TestHealthGates(t *testing.T) {
 		{"1977, code set unsaid: a US year as a warning", kitchen.Trim, []string{gateLeadCode}, []func(*kitchen.Kitchen){unsaid, built(1977), painted}},
 		{"1978, code set unsaid", kitchen.Trim, nil, []func(*kitchen.Kitchen){unsaid, built(1978), painted, longRun}},
 		{"1977, no code set known here", kitchen.Trim, nil, []func(*kitchen.Kitchen){none, built(1977), painted, longRun}},
-		{"year unknown, painted: asked, not gated", kitchen.Trim, nil, []func(*kitchen.Kitchen){us, built(0), painted, longRun}},
+		{"year unknown, painted: the year first", kitchen.Trim, []string{gateLeadYear}, []func(*kitchen.Kitchen){us, built(0), painted, longRun}},
 		{"1980, textured", kitchen.Trim, []string{gateAsbestos}, []func(*kitchen.Kitchen){us, built(1980), on(textured)}},
 		{"1981, textured", kitchen.Trim, nil, []func(*kitchen.Kitchen){us, built(1981), on(textured)}},
 		{"1980, plaster", kitchen.RemoveClose, []string{gateAsbestos}, []func(*kitchen.Kitchen){us, built(1980), plaster}},

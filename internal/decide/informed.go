@@ -25,7 +25,11 @@ func (d *Decisions) Inform() Informed {
 		}
 	}
 	for g := range r.ms {
-		out.Probes = append(out.Probes, probes[r.cluster[g]])
+		probe := probes[r.cluster[g]]
+		if !r.ms[g].blind() && r.now.missing[r.cluster[g]] == 0 {
+			probe = nil // what it shares with others is seen here
+		}
+		out.Probes = append(out.Probes, probe)
 		out.behind = append(out.behind, behind[r.cluster[g]])
 		if d.Proven {
 			out.Remeasure[g] = r.remeasure(g)

@@ -1,6 +1,8 @@
 package decide
 
 import (
+	"strings"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/finding"
 	"railhead/internal/fit"
@@ -168,6 +170,7 @@ func named(code string, params []finding.Param) (missing string) {
 		return code + " is not in the catalogue"
 	}
 	for _, name := range placeholders(rule.Says) {
+		name := strings.TrimSuffix(name, "_says") // an option in words
 		if !anyOf(params, func(p finding.Param) bool { return p.Name == name }) {
 			return code + " names {" + name + "}"
 		}

@@ -2,6 +2,7 @@ package decide
 
 import (
 	"railhead/internal/cabinet"
+	"railhead/internal/contents"
 	"railhead/internal/fit"
 	"railhead/internal/hazard"
 	"railhead/internal/kitchen"
@@ -118,6 +119,11 @@ func meets(patches []cabinet.Patch, o *survey.Overhead) bool {
 
 // inTheWay reports whether some cabinet does not fit because of the group.
 func (m *matter) inTheWay() bool { return len(m.overlaps) > 0 }
+
+// blind reports whether nobody has looked into some of the group.
+func (m *matter) blind() bool {
+	return anyOf(m.group.Parts, func(o *survey.Overhead) bool { return contents.UnseenOf(o) > 0 })
+}
 
 // goesAnyhow reports whether all of it goes with the old cabinets.
 func (m *matter) goesAnyhow() bool {

@@ -24,12 +24,12 @@ func (r *reckoning) inMoney(g int, best plan) []Reason {
 			},
 		})
 	}
-	if c := r.cluster[g]; r.clusters[c].UnseenLength() > 0 {
+	if c := r.cluster[g]; r.ms[g].blind() {
 		odds := r.now.odds[c]
 		out = append(out, Reason{
 			Factor: Contents, Leans: LeansNone, Code: becauseOdds, Evidence: []string{r.odds[c].Given},
 			Params: []finding.Param{
-				finding.Word("empty", odds[contents.Empty].Decimal()), finding.Word("immovable", odds[contents.Immovable].Decimal()),
+				finding.Word("empty", inPercent(odds[contents.Empty])), finding.Word("immovable", inPercent(odds[contents.Immovable])),
 				finding.Word("trouble", r.told(r.trouble(g, best.picks[g]))), finding.Word("option", r.optionOf(best, g).String()),
 			},
 		})
@@ -75,4 +75,9 @@ func (m *matter) overlapped() []string {
 func (r *reckoning) told(a money.Amount) string {
 	c := r.k.Prices.Currency
 	return a.Text(c) + " " + c.Code
+}
+
+// inPercent is a chance in percent, to a tenth.
+func inPercent(c belief.Chance) string {
+	return (money.Amount(c).Share(1000, int64(belief.Certain)) * (money.Unit / 10)).Decimal()
 }

@@ -8,6 +8,7 @@ import (
 	"railhead/internal/estimate"
 	"railhead/internal/finding"
 	"railhead/internal/kitchen"
+	"railhead/internal/survey"
 	"railhead/internal/takeoff"
 )
 
@@ -60,7 +61,7 @@ func (d *Decisions) Odds(group int) (contents.Odds, []string, bool) {
 	for _, g := range r.clusters[c].Groups {
 		shared = append(shared, r.ms[g].group.ID)
 	}
-	return r.odds[c], shared, r.clusters[c].UnseenLength() > 0
+	return r.odds[c], shared, r.ms[group].blind()
 }
 
 // Assumptions are the rates, odds and figures that the decision rests on and
@@ -81,6 +82,13 @@ func (d *Decisions) Assumptions() []finding.Assumption {
 	for c := range r.clusters {
 		out = append(out, r.odds[c].Assumptions(r.clusters[c])...)
 	}
+	for _, o := range r.k.Overheads() {
+		if o.Behind.Wall == survey.Unknown && !o.GoesWithOldCabinets() {
+			out = append(out, finding.Assumption{
+				Code: "assume.overhead.wall_behind", Value: finding.Word("value", "unfinished"), Override: o.Pointer + "/behind/wall",
+			})
+		}
+	}
 	return out
 }
 
@@ -88,8 +96,11 @@ func (d *Decisions) Assumptions() []finding.Assumption {
 // those that hold, and looks and thresholds where the search was ended.
 func (d *Decisions) NotAssessed() []finding.NotAssessed {
 	var out []finding.NotAssessed
-	for _, o := range d.reckoning.odds {
+	for c, o := range d.reckoning.odds {
 		out = append(out, o.NotAssessed()...)
+		if d.reckoning.clusters[c].UnseenLength() == 0 && !o.Assumed {
+			out = append(out, finding.NotAssessed{Part: "odds", Code: "not_assessed.priors_seen", Pointer: o.Given})
+		}
 	}
 	if !d.Proven {
 		out = append(out, finding.NotAssessed{Part: "thresholds", Code: "not_assessed.too_entangled", Pointer: "/survey/walls"})

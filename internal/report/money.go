@@ -26,7 +26,7 @@ func (s Scale) room(k *kitchen.Kitchen, d *Told) api.RoomDecision {
 		Together: each(r.Together, s.together),
 		RunnerUp: s.beside(d, r.RunnerUp, &r.Best), Once: s.beside(d, r.Once, &r.Best),
 		Applied: api.AppliedWorth{
-			ExpectedCost: s.money(r.Applied.Expected), Net: s.money(r.Applied.Net()),
+			Gain: s.money(r.Applied.Gain), ExpectedCost: s.money(r.Applied.Expected), Net: s.money(r.Applied.Net()),
 			WorseBy: s.money(r.Best.Net().Minus(r.Applied.Net())),
 		},
 		Flips: each(d.Flips, s.flip),

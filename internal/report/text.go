@@ -24,6 +24,9 @@ func fill(template string, params map[string]string) string {
 	pairs := make([]string, 0, 2*len(params))
 	for name, value := range params {
 		pairs = append(pairs, "{"+name+"}", value)
+		if says, ok := rules.Options[value]; ok {
+			pairs = append(pairs, "{"+name+"_says}", says)
+		}
 	}
 	return strings.NewReplacer(pairs...).Replace(template)
 }

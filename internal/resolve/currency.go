@@ -36,7 +36,7 @@ func (b *body) readCurrency(in *api.Money) {
 	}
 	hundredths, listed := perEuro[code]
 	if known && !listed {
-		b.fault("money.currency.no_rates", "/money/currency")
+		b.fault("money.currency.no_rates", "/money/per_euro")
 	}
 	prices.PerEuro = money.Unit.Share(hundredths, 100)
 	if listed && code != euro {

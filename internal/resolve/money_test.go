@@ -19,7 +19,7 @@ func TestMoneyIsRead(t *testing.T) {
 	p := resolved(t, changed(t, contractRoom, change{"/money", `{
 	  "currency": "USD", "per_euro": "1.25", "storage_per_litre": 0.5, "to_ceiling_worth": "300", "even_line_worth": 80, "shorter_cabinet": "45.5",
 	  "probe": 60, "remeasure": "12.5",
-	  "rates": {"wage.helper": "30", "wage.painter": {"likely": 40}, "hours.paint": {"low": "0.2", "likely": "0.25", "high": "0.4", "tax_percent": "8.25"}}}`})).Kitchen.Prices
+	  "rates": {"wage.helper": "30", "wage.painter": {"likely": 40}, "wage.carpenter": {"low": "0.2", "likely": "0.25", "high": "0.4", "tax_percent": "8.25"}}}`})).Kitchen.Prices
 	if p.Currency != (money.Currency{Code: "USD", Digits: 2}) || p.PerEuro != euros(125) {
 		t.Errorf("%+v, %s for a euro", p.Currency, p.PerEuro.Decimal())
 	}
@@ -27,7 +27,7 @@ func TestMoneyIsRead(t *testing.T) {
 	for code, want := range map[string]kitchen.Rate{
 		"wage.helper":        {Spread: flat(euros(3000)), Pointer: "/money/rates/wage.helper"},
 		"wage.painter":       {Spread: flat(euros(4000)), Pointer: "/money/rates/wage.painter"},
-		"hours.paint":        {Spread: money.Spread{Low: euros(20), Likely: euros(25), High: euros(40)}, Tax: 8250, TaxSet: true, Pointer: "/money/rates/hours.paint"},
+		"wage.carpenter":     {Spread: money.Spread{Low: euros(20), Likely: euros(25), High: euros(40)}, Tax: 8250, TaxSet: true, Pointer: "/money/rates/wage.carpenter"},
 		"material.probe":     {Spread: flat(euros(6000)), Pointer: "/money/probe"},
 		"material.remeasure": {Spread: flat(euros(1250)), Pointer: "/money/remeasure"},
 	} {
@@ -84,7 +84,8 @@ func TestMoneyThatNobodyGave(t *testing.T) {
 func TestMoneyThatIsRefused(t *testing.T) {
 	for _, c := range []struct{ name, money, want string }{
 		{"a currency nobody has", `{"currency": "XQZ"}`, "money.currency.unknown /money/currency"},
-		{"a currency nobody keeps rates of", `{"currency": "MNT"}`, "money.currency.no_rates /money/currency"},
+		{"a currency nobody keeps rates of", `{"currency": "MNT"}`, "money.currency.no_rates /money/per_euro"},
+		{"tax on hours", `{"rates": {"hours.paint": {"likely": "0.2", "tax_percent": "20"}}}`, "money.rate.no_tax /money/rates/hours.paint/tax_percent"},
 		{"nothing for a euro", `{"currency": "USD", "per_euro": 0}`, "money.per_euro.not_positive /money/per_euro"},
 		{"next to nothing for a euro", `{"currency": "USD", "per_euro": 0.00004}`, "money.per_euro.not_positive /money/per_euro"},
 		{"two euros for a euro", `{"per_euro": 2}`, "money.per_euro.of_euro /money/per_euro"},

@@ -4,6 +4,7 @@ import (
 	"maps"
 	"math/big"
 	"slices"
+	"strings"
 
 	"railhead/api"
 	"railhead/internal/estimate"
@@ -66,11 +67,20 @@ func (b *body) rate(in *api.Rate, pointer string) kitchen.Rate {
 	out.Likely = roundedOr(likely, likelyOK, 0)
 	out.Low = roundedOr(low, lowOK, out.Likely)
 	out.High = roundedOr(high, highOK, out.Likely)
+	if in.TaxPercent.Given() && untaxed(pointer) {
+		b.fault("money.rate.no_tax", pointer+"/tax_percent")
+	}
 	if tax, ok := b.amount(in.TaxPercent, pointer+"/tax_percent"); ok {
 		out.Tax, _ = money.QuantityFromRat(tax)
 		out.TaxSet = true
 	}
 	return out
+}
+
+// untaxed reports whether a rate is of hours, or of what something is worth.
+func untaxed(pointer string) bool {
+	code := strings.TrimPrefix(pointer, "/money/rates/")
+	return strings.HasPrefix(code, "hours.") || strings.HasPrefix(code, "worth.")
 }
 
 // ascending refuses a spread that does not go up; at is the outer one of the two.

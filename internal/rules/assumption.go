@@ -11,6 +11,7 @@ var assumptionRules = []Rule{
 	{Code: "assume.overhead.least_stub", Status: CommonPractice, Source: practice,
 		Says: "What is left hanging after a cut is at least {value} high, or there is nothing left to fix it by."},
 	{Code: "assume.overhead.least_run", Status: CommonPractice, Source: practice, Says: "Between two cuts, a piece shorter than {value} is cut along with them."},
+	{Code: "assume.overhead.wall_behind", Status: CommonPractice, Source: practice, Says: "The wall behind an overhead is taken to be {value}: it is filled and painted where it shows."},
 	{Code: "assume.plan.floor_change", Status: Own, Source: ownRule, Says: "The floor is taken to stay as it is (a change of {value})."},
 	{Code: "assume.plan.ceiling_change", Status: Own, Source: ownRule, Says: "The ceiling is taken to stay as it is (a change of {value})."},
 	{Code: "assume.plan.counter", Status: Own, Source: ownRule, Says: "The counter is taken to be {value} above the datum, as the system's base cabinets make it."},

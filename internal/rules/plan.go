@@ -80,9 +80,10 @@ var planRules = []Rule{
 		Says: "The built-in rates are in euros, and it is not known here what this currency is worth: say in per_euro how much of it stands for one euro."},
 	{Code: "money.per_euro.not_positive", Status: Own, Source: ownRule, Says: "What stands for one euro must be more than 0, to four places."},
 	{Code: "money.per_euro.of_euro", Status: Own, Source: ownRule, Says: "The currency is {currency} itself, of which 1 stands for one euro."},
-	{Code: "money.rate.unknown", Status: Own, Source: ownRule, Says: "There is no rate of this code; the catalogue of rules lists them."},
+	{Code: "money.rate.unknown", Status: Own, Source: ownRule, Says: "There is no rate of this code; assumptions name the rates that an answer rests on."},
 	{Code: "money.rate.twice", Status: Own, Source: ownRule, Says: "This is the rate {code}, which is among the rates already: give it once."},
 	{Code: "money.figure.unknown", Status: Own, Source: ownRule, Says: "No work is reckoned with a figure of this name."},
 	{Code: "money.figure.out_of_range", Status: Own, Source: ownRule, Says: "This makes sense from {least} to {most} ({unit})."},
+	{Code: "money.rate.no_tax", Status: Own, Source: ownRule, Says: "Hours and worths are not taxed; tax goes with wages, materials and charges."},
 	{Code: "money.rate.out_of_order", Status: Own, Source: ownRule, Says: "A rate's low, likely and high go up in this order."},
 }
