@@ -85,6 +85,19 @@ func (b *Book) With(code string, spread money.Spread) *Book {
 	return &Book{b.currency, rates}
 }
 
+// Trial is a book of its own with one rate that is tried out: what the function
+// returns holds until it is called again.
+func (b *Book) Trial(code string) func(money.Spread) *Book {
+	out := b.With(code, money.Spread{})
+	i := index(code)
+	return func(spread money.Spread) *Book {
+		if i != none {
+			out.rates[i].Spread = ordered(spread)
+		}
+		return out
+	}
+}
+
 // Uses reports whether a rate has a part in the price of a kind of work.
 func Uses(code string, w takeoff.Work) bool {
 	i, j := index(code), jobs[w]

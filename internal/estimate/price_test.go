@@ -142,6 +142,13 @@ func TestARateChangesASumByWhatItHasAPartIn(t *testing.T) {
 		if got, want := bill.SumWith(changed, code), changed.Sum(items); got != want {
 			t.Fatalf("%+v, want %+v", got, want)
 		}
+		trial := b.Trial(code)
+		for range 2 {
+			spread := someSpread(t)
+			if got, want := trial(spread).Sum(items), b.With(code, spread).Sum(items); got != want {
+				t.Fatalf("%+v, want %+v", got, want)
+			}
+		}
 	})
 }
 

@@ -63,7 +63,9 @@ func (s Sum) Plus(t Sum) Sum {
 func (s *Sum) Add(t *Sum, c belief.Chance) {
 	s.Bought = s.Bought.Plus(c.Of(t.Bought))
 	for i := range s.Labour {
-		s.Labour[i] = s.Labour[i].Plus(c.Of(t.Labour[i]))
+		if t.Labour[i] != 0 {
+			s.Labour[i] = s.Labour[i].Plus(c.Of(t.Labour[i]))
+		}
 		s.Needs[i] = s.Needs[i] || t.Needs[i]
 	}
 }
