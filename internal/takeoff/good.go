@@ -6,8 +6,9 @@ import (
 	"railhead/internal/survey"
 )
 
-// makeGood makes the ceiling and the walls good where all of a stretch comes down.
-func (s *sheet) makeGood(st *stretch) {
+// makeGoodCeiling makes the ceiling good where all of a stretch comes down: its
+// board, and what was hidden along each face.
+func (s *sheet) makeGoodCeiling(st *stretch) {
 	s.boardCeiling(st)
 	patch, paint := s.account(Patch), s.account(Paint)
 	for _, f := range s.faces {
@@ -16,6 +17,11 @@ func (s *sheet) makeGood(st *stretch) {
 			paint.add(times(paint.metre("length", along), paint.length("blend", f.upTo(s.figures().Length(kitchen.CeilingBlend)))))
 		}
 	}
+}
+
+// makeGoodWalls makes good what is then seen between the faces, and the walls.
+func (s *sheet) makeGoodWalls(st *stretch) {
+	patch, paint := s.account(Patch), s.account(Paint)
 	for _, p := range st.area {
 		seen := without(p, s.hides())
 		patch.addAreas(st, seen)

@@ -73,23 +73,31 @@ func (s *sheet) measure() {
 	if len(s.stretches) == 0 {
 		return
 	}
+	if s.job.Option.TakesDown() {
+		s.takeDown(&s.stretches[0])
+	} else {
+		s.cutAll()
+	}
+	s.services()
+	s.duct()
+	s.closeGaps()
+	s.newBox()
+}
+
+// cutAll is the work of all cuts.
+func (s *sheet) cutAll() {
 	for i := range s.stretches {
 		st := &s.stretches[i]
-		if !st.gone {
-			s.stripOut(st)
-		}
+		s.stripOut(st)
 		s.closeEnds(st)
 		if st.down {
-			s.makeGood(st)
+			s.makeGoodCeiling(st)
+			s.makeGoodWalls(st)
 		} else {
 			s.refit(st)
 		}
 	}
 	s.paintRest()
-	s.services()
-	s.duct()
-	s.closeGaps()
-	s.newBox()
 	s.debris()
 }
 

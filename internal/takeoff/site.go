@@ -16,9 +16,10 @@ type Site struct {
 
 // standing is an overhead as no option has touched it yet.
 type standing struct {
-	faces []face
-	whole []run           // its face along the wall
-	under []cabinet.Patch // floor areas of hung cabinets on its wall
+	faces   []face
+	whole   []run           // its face along the wall
+	under   []cabinet.Patch // floor areas of hung cabinets on its wall
+	removal *removal        // once it was measured bare
 }
 
 // NewSite is a kitchen made ready to be measured.
@@ -34,7 +35,7 @@ func NewSite(k *kitchen.Kitchen) *Site {
 func (s *Site) standing(parts []*survey.Overhead, o *survey.Overhead) *standing {
 	out := s.overheads[o]
 	if out == nil {
-		out = &standing{facesOf(s.k.Room, parts, o), wholeOf(s.k.Room, o), s.hungOn(o.Wall)}
+		out = &standing{faces: facesOf(s.k.Room, parts, o), whole: wholeOf(s.k.Room, o), under: s.hungOn(o.Wall)}
 		s.overheads[o] = out
 	}
 	return out

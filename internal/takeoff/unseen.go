@@ -13,6 +13,21 @@ import (
 // and pipes run along what is unseen, or up a box; something that cannot be moved
 // has what was opened there closed again.
 func (s *sheet) find(out *[contents.States][]Item) {
+	kept := s.standing.removal
+	if kept == nil || !s.takesDownBare() {
+		s.findAnew(out)
+		return
+	}
+	if !kept.foundFor(s) {
+		kept.found, kept.backed, kept.duct = [contents.States][]Item{}, s.backed, s.of(RerouteDuct).sign() != 0
+		s.findAnew(&kept.found)
+	}
+	for state := range out {
+		out[state] = append(out[state], kept.found[state]...)
+	}
+}
+
+func (s *sheet) findAnew(out *[contents.States][]Item) {
 	spans := s.unseen()
 	unseen, unbacked := sum(spans), sum(survey.Without(spans, s.backed))
 	if unseen == 0 {
