@@ -127,9 +127,9 @@ func (r *reckoning) standing(g int, o Option, kn knowledge) []Gate {
 	return o.Gates
 }
 
-// problem is the room as a search over combinations.
+// problem is the room as a search over combinations; it holds until the next one.
 func (r *reckoning) problem(p *priced, kn knowledge, allowed [][]int) *combine.Problem {
-	out := &combine.Problem{Trades: p.charges, Things: make([]combine.Thing, len(r.ms))}
+	out := &combine.Problem{Trades: p.charges, Things: r.things[:0]}
 	if len(r.joints) == 0 {
 		out.Even = combine.Even{Worth: p.values.EvenLine.Amount, Others: r.others}
 	}
@@ -143,15 +143,30 @@ func (r *reckoning) problem(p *priced, kn knowledge, allowed [][]int) *combine.P
 			},
 		})
 	}
+	if r.spare == nil {
+		r.spare = make([]combine.Way, r.many())
+	}
+	spare := r.spare
 	for g := range allowed {
-		ways := make([]combine.Way, len(allowed[g]))
+		ways := spare[:len(allowed[g]):len(allowed[g])]
+		spare = spare[len(ways):]
 		for n, i := range allowed[g] {
 			ways[n] = p.ways[g][i].wayUnder(r.chances(kn, g, i), p.charges)
 			ways[n].Line, ways[n].Effects = r.measured[g][i].line, r.measured[g][i].effects
 		}
-		out.Things[g].Ways = ways
+		out.Things = append(out.Things, combine.Thing{Ways: ways})
 	}
+	r.things = out.Things
 	return out
+}
+
+// many is how many options all groups have together.
+func (r *reckoning) many() int {
+	n := 0
+	for g := range r.options {
+		n += len(r.options[g])
+	}
+	return n
 }
 
 func index(wish bool) int {

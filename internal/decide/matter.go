@@ -22,7 +22,7 @@ type matter struct {
 	cuts     []cut       // of the trims
 	restStay bool        // a piece beside the cuts is long enough to hang on its own
 	paint    hazard.Area
-	under    []standing // wall and tall cabinets whose floor area meets it
+	under    []*fit.Result // wall and tall cabinets whose floor area meets it
 	taller   taller
 	stands   *stands // once it is asked for
 	rows     []fit.Row
@@ -34,12 +34,6 @@ type overlap struct {
 	cabinet  *cabinet.Placed
 	overhead *survey.Overhead
 	limit    fit.Limit
-}
-
-// standing is a cabinet as found, with its floor area.
-type standing struct {
-	*fit.Result
-	patches []cabinet.Patch
 }
 
 // matters are the room's overhead groups with what bears on each.
@@ -88,10 +82,9 @@ func stand(k *kitchen.Kitchen, all []*matter, found []fit.Result) {
 		if c.Kind == cabinet.Base {
 			continue
 		}
-		patches := c.Patches(k.Room)
 		for _, m := range all {
-			if m.covers(patches) {
-				m.under = append(m.under, standing{&found[i], patches})
+			if m.covers(found[i].Patches) {
+				m.under = append(m.under, &found[i])
 			}
 		}
 	}

@@ -78,7 +78,7 @@ func (m *matter) footprintOver() *stands {
 func (m *matter) newOver(o *survey.Overhead) (spans []survey.Span, by []string) {
 	area := cabinet.Under(o)
 	for _, r := range m.under {
-		for _, p := range r.patches {
+		for _, p := range r.Patches {
 			if p.Overlaps(area) {
 				spans = append(spans, survey.Span{From: max(p.From, o.From), To: min(p.To, o.To)})
 				by = append(by, r.Cabinet.Pointer)

@@ -46,18 +46,23 @@ func (r *reckoned) wayUnder(c chances, fees []combine.Trade) combine.Way {
 // mean of what it nets in each of its states.
 func (r *reckoned) counted(c chances, fees []combine.Trade) (out [estimate.Trades]money.Amount) {
 	certain := &r.sums[listCertain]
-	for t := range out {
-		if certain.Needs[t] {
+	for t, needed := range certain.Needs {
+		if needed {
 			out[t] = certain.Labour[t]
-			continue
 		}
-		least := fees[t].Minimum
-		for s, chance := range c.found {
-			out[t] = out[t].Plus(chance.Of(min(least, r.sums[listFound+s].Labour[t])))
-		}
-		out[t] = out[t].Plus(c.behind.Of(min(least, r.sums[listBehind].Labour[t])))
-		out[t] = out[t].Plus(c.closing.Of(min(least, r.sums[listClosing].Labour[t])))
 	}
+	count := func(s *estimate.Sum, chance belief.Chance) {
+		for t, labour := range s.Labour {
+			if labour > 0 && chance > 0 && !certain.Needs[t] {
+				out[t] = out[t].Plus(chance.Of(min(fees[t].Minimum, labour)))
+			}
+		}
+	}
+	for s, chance := range c.found {
+		count(&r.sums[listFound+s], chance)
+	}
+	count(&r.sums[listBehind], c.behind)
+	count(&r.sums[listClosing], c.closing)
 	return out
 }
 
@@ -129,7 +134,7 @@ func spared() (out sparing) {
 
 // add counts work that comes up with a chance.
 func (e *expected) add(s *estimate.Sum, chance belief.Chance, not *sparing) {
-	if chance == 0 {
+	if chance == 0 || *s == (estimate.Sum{}) {
 		return
 	}
 	e.cost.Add(s, chance)

@@ -33,6 +33,8 @@ type reckoning struct {
 	exchanges [][2][]exchange // of each joint
 	run       length.Length   // of all wall and tall cabinets
 	solver    *combine.Solver
+	things    []combine.Thing // of the last problem
+	spare     []combine.Way
 	priced
 	now knowledge
 }
@@ -43,6 +45,7 @@ type measured struct {
 	closing []takeoff.Item // closing the gap where a taller row turns out not to fit
 	gained  []gained
 	swaps   []cabinet.Swap
+	taken   bool // it was measured
 	done    bool // the option can be done at all, if only by the licensed trade
 	line    combine.Line
 	effects []combine.Effect
@@ -163,7 +166,7 @@ func (r *reckoning) measure(g, i int) {
 	if !out.done && (!chosen || choice.Option != o) {
 		return
 	}
-	out.swaps = r.alone(m.swaps(o))
+	out.taken, out.swaps = true, r.alone(m.swaps(o))
 	out.Takeoff = r.site.Of(takeoff.Job{
 		Group: m.group, Option: o, Cuts: m.cutsOf(o), Swaps: out.swaps, Reached: m.reachedBy(o), Bare: r.bare,
 	})
@@ -176,7 +179,9 @@ func (r *reckoning) close(g int) {
 		return
 	}
 	closed := r.place(g, kitchen.RemoveClose)
-	r.measure(g, closed)
+	if !r.measured[g][closed].taken {
+		r.measure(g, closed)
+	}
 	r.measured[g][r.place(g, kitchen.RemoveTaller)].closing = closingOf(r.measured[g][closed].Items)
 }
 

@@ -48,7 +48,7 @@ type hanging struct {
 // atRate prices the room with one rate a single amount. Only what hangs on the rate
 // is reckoned anew; what is returned holds until the next amount.
 func (r *reckoning) atRate(code string, bills [][]billed) func(money.Amount) *priced {
-	p := r.priced
+	p, trial := r.priced, r.book.Trial(code)
 	var sums []hanging
 	p.ways, sums = r.hangingOn(code, bills)
 	charged, worth, shared := chargedBy(code) != estimate.NoTrade, isWorth(code), r.exchangesRestOn(restingOn(code))
@@ -56,7 +56,7 @@ func (r *reckoning) atRate(code string, bills [][]billed) func(money.Amount) *pr
 		p.ways = cloned(r.priced.ways)
 	}
 	return func(a money.Amount) *priced {
-		p.book = r.book.With(code, money.Spread{Low: a, Likely: a, High: a})
+		p.book = trial(money.Spread{Low: a, Likely: a, High: a})
 		for _, s := range sums {
 			s.way.sums[s.list], s.way.known = s.bill.SumWith(p.book, code), false
 		}

@@ -55,7 +55,7 @@ func (m *matter) only() []string { return []string{m.group.ID} }
 
 // tallest is the tallest row that fits with some groups gone, else the next one
 // that does not.
-func (m *matter) tallest(present []standing, rows []fit.Row, gone []string) taller {
+func (m *matter) tallest(present []*fit.Result, rows []fit.Row, gone []string) taller {
 	var out taller
 	rooms := m.roomsWithout(present, gone)
 	for i := range rows {
@@ -69,7 +69,7 @@ func (m *matter) tallest(present []standing, rows []fit.Row, gone []string) tall
 }
 
 // others are the other groups over some cabinets that may be cut.
-func (m *matter) others(present []standing) []string {
+func (m *matter) others(present []*fit.Result) []string {
 	var out []string
 	for _, r := range present {
 		for _, l := range r.Limits {
@@ -113,8 +113,8 @@ func (t *taller) mayFit() bool { return t.fits || t.chance > 0 }
 
 // presentRow are the cabinets under the group that end on its highest top line.
 // One that was given a level of its own keeps it where others follow the row.
-func (m *matter) presentRow() []standing {
-	var row, own []standing
+func (m *matter) presentRow() []*fit.Result {
+	var row, own []*fit.Result
 	for _, r := range m.onTopLine() {
 		if r.Cabinet.OwnLevel {
 			own = append(own, r)
@@ -128,12 +128,12 @@ func (m *matter) presentRow() []standing {
 	return row
 }
 
-func (m *matter) onTopLine() []standing {
-	var out []standing
+func (m *matter) onTopLine() []*fit.Result {
+	var out []*fit.Result
 	for _, r := range m.under {
 		switch {
 		case len(out) == 0 || r.Cabinet.Top > out[0].Cabinet.Top:
-			out = []standing{r}
+			out = []*fit.Result{r}
 		case r.Cabinet.Top == out[0].Cabinet.Top:
 			out = append(out, r)
 		}
@@ -144,7 +144,7 @@ func (m *matter) onTopLine() []standing {
 // with is the present cabinets exchanged for one row's, with the room that each of
 // them then has; false where the row is not above the present one, or is not made
 // for every kind that stands there.
-func (m *matter) with(present []standing, row *fit.Row, rooms []headroom) (taller, bool) {
+func (m *matter) with(present []*fit.Result, row *fit.Row, rooms []headroom) (taller, bool) {
 	if row.Top <= present[0].Cabinet.Top {
 		return taller{}, false
 	}
@@ -175,7 +175,7 @@ type headroom struct {
 	assumed bool
 }
 
-func (m *matter) roomsWithout(present []standing, gone []string) []headroom {
+func (m *matter) roomsWithout(present []*fit.Result, gone []string) []headroom {
 	out := make([]headroom, len(present))
 	for i, r := range present {
 		out[i].lowest, out[i].assumed = m.roomWithout(r, gone)
@@ -186,8 +186,8 @@ func (m *matter) roomsWithout(present []standing, gone []string) []headroom {
 // roomWithout is how high a cabinet may reach once some groups are gone: up to
 // the ceiling and to the overheads of other groups. Where the ceiling behind a
 // group was seen, that level counts over the stretch that it was behind.
-func (m *matter) roomWithout(r standing, gone []string) (low lowest, assumed bool) {
-	behind := m.over(r.patches, gone)
+func (m *matter) roomWithout(r *fit.Result, gone []string) (low lowest, assumed bool) {
+	behind := m.over(r.Patches, gone)
 	for _, l := range r.Limits {
 		switch {
 		case l.Axis != fit.Up || l.Overhead != nil && slices.Contains(gone, l.Overhead.Group):

@@ -43,11 +43,11 @@ func foundOverlap(o *survey.Overhead) Verdict {
 	return NeedsTrim
 }
 
-// over lists what is above a cabinet: wall by wall, on each wall it touches the
+// over lists what is above a floor area: wall by wall, on each wall it touches the
 // ceiling first, then the overheads in the request's order.
-func (s stage) over(c *cabinet.Placed) []obstacle {
+func (s stage) over(patches []cabinet.Patch) []obstacle {
 	var out []obstacle
-	for _, p := range c.Patches(s.k.Room) {
+	for _, p := range patches {
 		if p.Native || p.Near <= 0 {
 			out = with(out, s.ceiling(p))
 		}

@@ -44,7 +44,7 @@ func AfterAll(k *kitchen.Kitchen, found []Result, sky kitchen.Sky, applied kitch
 func (s stage) after(found *Result) After {
 	var limits []Limit
 	assumed := false
-	for _, o := range s.over(found.Cabinet) {
+	for _, o := range s.over(found.Cabinet.Patches(s.k.Room)) {
 		limits = append(limits, s.limit(o, found.Cabinet.Top))
 		assumed = assumed || o.assumed
 	}

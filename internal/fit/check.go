@@ -18,23 +18,25 @@ func Check(k *kitchen.Kitchen) []Result {
 }
 
 // Above holds every planned cabinet only against what is above it as found: of each
-// result the cabinet, the margin and the limits upwards, as [Check] has them.
+// result the cabinet, its floor area, the margin and the limits upwards, as [Check] has them.
 func Above(k *kitchen.Kitchen) []Result {
 	s, out := asFound(k), make([]Result, len(k.Plan.Cabinets))
 	for i := range k.Plan.Cabinets {
 		c := &k.Plan.Cabinets[i]
-		over := s.over(c)
+		patches := c.Patches(k.Room)
+		over := s.over(patches)
 		limits := make([]Limit, len(over))
 		for n, o := range over {
 			limits[n] = s.limit(o, c.Top)
 		}
-		out[i] = Result{Cabinet: c, Margin: tightest(limits).Margin, Limits: limits}
+		out[i] = Result{Cabinet: c, Patches: patches, Margin: tightest(limits).Margin, Limits: limits}
 	}
 	return out
 }
 
 func (s stage) check(c *cabinet.Placed) Result {
-	above := s.weigh(c)
+	patches := c.Patches(s.k.Room)
+	above := s.weigh(c, patches)
 	beside, findings := sideways(s.k, c)
 	limits := make([]Limit, 0, len(above)+len(beside))
 	for _, o := range above {
@@ -44,7 +46,7 @@ func (s stage) check(c *cabinet.Placed) Result {
 	tight, rule := tightest(limits), ruling(limits)
 	verdicts, edge := s.edges(c, above, beside)
 	r := Result{
-		Cabinet: c, Verdict: rule.Verdict, Limit: rule, Limits: limits,
+		Cabinet: c, Patches: patches, Verdict: rule.Verdict, Limit: rule, Limits: limits,
 		Margin: tight.Margin, Doubt: level.DoubtOf(tight.terms(), s.k.Room.Readings).Expanded, Edge: edge,
 		Worst: verdicts.worst, Again: verdicts.worst != verdicts.best || verdicts.worst != rule.Verdict,
 		Hanging: s.hanging(c, tight),

@@ -23,8 +23,8 @@ type weighed struct {
 	doubt doubted
 }
 
-func (s stage) weigh(c *cabinet.Placed) []weighed {
-	over := s.over(c)
+func (s stage) weigh(c *cabinet.Placed, patches []cabinet.Patch) []weighed {
+	over := s.over(patches)
 	out := make([]weighed, len(over))
 	for i, o := range over {
 		out[i] = weighed{o, s.limit(o, c.Top), s.doubtOf(o, c.Top)}

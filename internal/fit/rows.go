@@ -94,7 +94,7 @@ func shallowest(s *cabinet.System) length.Length {
 func (s stage) overAll(places []cabinet.Placed) []obstacle {
 	var out []obstacle
 	for i := range places {
-		out = append(out, s.over(&places[i])...)
+		out = append(out, s.over(places[i].Patches(s.k.Room))...)
 	}
 	return out
 }

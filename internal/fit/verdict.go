@@ -75,6 +75,7 @@ func (c Cure) String() string {
 // Result is one cabinet against everything around it, in the room as found.
 type Result struct {
 	Cabinet  *cabinet.Placed
+	Patches  []cabinet.Patch // its floor area, as [cabinet.Placed.Patches] has it
 	Verdict  Verdict
 	Worst    Verdict         // the worst verdict within the readings' doubt
 	Again    bool            // the doubt could change the verdict: measure again

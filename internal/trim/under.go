@@ -20,7 +20,7 @@ func cabinetsUnder(k *kitchen.Kitchen, o *survey.Overhead, found asFound) []cut 
 	var out []cut
 	for i := range k.Plan.Cabinets {
 		c := &k.Plan.Cabinets[i]
-		span, ok := spanUnder(k, c, o)
+		span, ok := spanUnder(k, c, found.patches(k, c), o)
 		if !ok {
 			continue
 		}
@@ -39,10 +39,10 @@ func cabinetsUnder(k *kitchen.Kitchen, o *survey.Overhead, found asFound) []cut 
 }
 
 // spanUnder is the stretch of an overhead over a cabinet.
-func spanUnder(k *kitchen.Kitchen, c *cabinet.Placed, o *survey.Overhead) (survey.Span, bool) {
+func spanUnder(k *kitchen.Kitchen, c *cabinet.Placed, patches []cabinet.Patch, o *survey.Overhead) (survey.Span, bool) {
 	area := cabinet.Under(o)
 	var out survey.Span
-	for _, p := range c.Patches(k.Room) {
+	for _, p := range patches {
 		if !p.Overlaps(area) {
 			continue
 		}
@@ -75,6 +75,14 @@ func index(found []fit.Result) asFound {
 		out[found[i].Cabinet] = &found[i]
 	}
 	return out
+}
+
+// patches are a cabinet's floor area.
+func (f asFound) patches(k *kitchen.Kitchen, c *cabinet.Placed) []cabinet.Patch {
+	if r, ok := f[c]; ok && r.Patches != nil {
+		return r.Patches
+	}
+	return c.Patches(k.Room)
 }
 
 // inTheWay reports whether a cabinet overlaps an overhead as found; a snug one
