@@ -52,7 +52,7 @@ type AppliedWorth struct {
 	Gain         string `json:"gain" doc:"What they are worth to the client."`
 	ExpectedCost string `json:"expected_cost" doc:"What they are expected to cost; the estimate's mean."`
 	Net          string `json:"net" doc:"Their gain less their expected cost."`
-	WorseBy      string `json:"worse_by" doc:"What they cost against the advice."`
+	WorseBy      string `json:"worse_by" doc:"How much lower their net is than the advice's. Negative where a choice is one that the advice may not take: the plan stands as sent, or a gate stands in front of it."`
 }
 
 // Flip is a threshold: with the member set to 'at' or beyond, the advice changes.

@@ -51,7 +51,7 @@ func matters(k *kitchen.Kitchen, found []fit.Result, rows []fit.Row, lower *fit.
 			}
 		}
 	}
-	stand(k, out, found)
+	stand(out, found)
 	layOut(k, found, out)
 	for _, m := range out {
 		m.taller = m.tallerRow(rows)
@@ -76,7 +76,7 @@ func (m *matter) meet(o overlap) {
 }
 
 // stand finds the wall and tall cabinets under each group.
-func stand(k *kitchen.Kitchen, all []*matter, found []fit.Result) {
+func stand(all []*matter, found []fit.Result) {
 	for i := range found {
 		c := found[i].Cabinet
 		if c.Kind == cabinet.Base {

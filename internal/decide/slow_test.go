@@ -376,10 +376,10 @@ func (s *slow) becomes(c *sharedCabinet, picks []int) (h length.Length, wanted, 
 func (s *slow) tallestUnder(c *cabinet.Placed, g int) length.Length {
 	best := length.Length(0)
 	for _, h := range append([]length.Length{c.Height}, s.k.System.Sizes(c.Kind).Heights...) {
-		clear := all(s.groups[g].Parts, func(o *survey.Overhead) bool {
+		spares := all(s.groups[g].Parts, func(o *survey.Overhead) bool {
 			return goesWithOld(o) || !meets(c.Patches(s.k.Room), o) || o.Underside.Lowest(o.From, o.To).Value.CmpLength(c.Underside+h) >= 0
 		})
-		if clear {
+		if spares {
 			best = max(best, h)
 		}
 	}
