@@ -36,6 +36,7 @@ type CostLine struct {
 	Mean      string          `json:"mean" doc:"Expected amount: (low + 4·likely + high)/6; of an allowance, its chance times its rate."`
 	Chance    string          `json:"chance,omitzero" doc:"How probable it is that it comes up, between 0 and 1; absent where that is sure."`
 	If        string          `json:"if,omitzero" enum:"few_wires,many_wires,pipe_or_duct,immovable,ceiling_missing_behind,row_does_not_fit,called" doc:"What must turn out for it; called: a trade comes."`
+	Pool      string          `json:"pool" doc:"Lines of one pool are dear or cheap together, and their deviations add up: a trade's hours, one rate, or one unknown. Lines of different pools are independent."`
 	Formula   string          `json:"formula,omitzero" doc:"How the quantity is reckoned from the inputs, rounded to a thousandth at each step."`
 	Inputs    []EstimateInput `json:"inputs" doc:"The figures that the quantity is made of; of an allowance, the hours and quantities of the work it stands for."`
 }

@@ -17,6 +17,7 @@ var patternForms = map[string]form{
 	api.AmountPattern:     {"amount", `must be a decimal such as "12.50"`},
 	length.Pattern:        {"length", `must be a length with its unit, such as "803.3 mm", "31 5/8 in" or "2' 7 5/8\""`},
 	`^[A-Z]{3}$`:          {"currency", "must be the three capital letters of an ISO 4217 code"},
+	`^[a-z_]{1,40}$`:      {"name", "must be a name: lower-case letters and underscores"},
 	`^[a-z0-9._-]{1,80}$`: {"code", "must be a code: lower-case letters, digits, dots, underscores or hyphens"},
 	`^(empty|few_wires|many_wires|pipe_or_duct|immovable)$`: {"prior", "must be one of empty, few_wires, many_wires, pipe_or_duct, immovable"},
 }

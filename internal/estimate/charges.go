@@ -49,7 +49,7 @@ func (b *Book) Shared(calls [Trades]Call, lines []Line) []Line {
 			shared = append(shared, charge(Trade(t), code, rate, call.Chance))
 		}
 		if rate := b.Rate(least); rate.Spread != (money.Spread{}) {
-			shared = appendTopUp(shared, charge(Trade(t), least, rate, call.Chance), call.Labour, lines)
+			shared = b.appendTopUp(shared, charge(Trade(t), least, rate, call.Chance), call.Labour, lines)
 		}
 	}
 	return shared
@@ -80,7 +80,7 @@ func chargeWork(t Trade, code string) string {
 
 // appendTopUp adds the line of what labour falls short of a trade's minimum, if it
 // may.
-func appendTopUp(shared []Line, minimum Line, labour money.Amount, lines []Line) []Line {
+func (b *Book) appendTopUp(shared []Line, minimum Line, labour money.Amount, lines []Line) []Line {
 	least := minimum.Mean // times the chance of the call
 	mean, cost := max(0, least.Minus(labour)), short(minimum.Cost, countedHours(&minimum, labour, lines))
 	if mean == 0 && cost == (money.Spread{}) {
@@ -89,7 +89,7 @@ func appendTopUp(shared []Line, minimum Line, labour money.Amount, lines []Line)
 	e := Event{Chance: minimum.If}
 	minimum.Rate, minimum.Cost, minimum.Mean = cost.Likely, cost, mean
 	minimum.Formula, minimum.Inputs = "max(0, minimum - labour)", []takeoff.Input{
-		{Name: "minimum", Value: least.Decimal(), Unit: "1"}, {Name: "labour", Value: labour.Decimal(), Unit: "1"},
+		{Name: "minimum", Value: least.Decimal(), Unit: b.currency.Code}, {Name: "labour", Value: labour.Decimal(), Unit: b.currency.Code},
 	}
 	minimum.Spread, minimum.Deviation = e.spread(cost), e.deviation(cost)
 	return append(shared, minimum)

@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"cmp"
 	"strings"
 
 	"railhead/internal/belief"
@@ -61,6 +62,20 @@ func (l *Line) Tax() money.Amount {
 		return l.tax
 	}
 	return l.Spread.Likely.Share(int64(l.TaxPercent), 100*int64(money.One))
+}
+
+// Pool is what makes a line dear or cheap together with others: a trade's hours,
+// which one crew works at one wage, a rate, or an unknown that the line depends on.
+// Lines of different pools are independent.
+func (l *Line) Pool() string {
+	switch {
+	case l.Kind == Allowance:
+		return cmp.Or(l.Of, l.Group)
+	case l.hourly():
+		return l.Trade.String()
+	default:
+		return l.RateCode
+	}
 }
 
 // hourly reports whether the line is for a trade's hours.

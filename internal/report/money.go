@@ -161,7 +161,7 @@ func (s Scale) costLine(l *estimate.Line, r estimate.Row) api.CostLine {
 		Kind: l.Kind.String(), Code: l.Code, Trade: l.Trade.String(),
 		Unit: l.Unit, Quantity: l.Quantity.Decimal(), Rate: l.Rate.Decimal(), RateCode: l.RateCode, HoursCode: l.HoursCode,
 		Low: s.money(r.Low), Likely: s.money(r.Likely), High: s.money(r.High), Mean: s.money(r.Mean),
-		Formula: l.Formula, Inputs: each(l.Inputs, func(in takeoff.Input) api.EstimateInput { return api.EstimateInput(in) }),
+		Pool: l.Pool(), Formula: l.Formula, Inputs: each(l.Inputs, func(in takeoff.Input) api.EstimateInput { return api.EstimateInput(in) }),
 	}
 	if l.If < belief.Certain {
 		out.Chance, out.If = l.If.Decimal(), s.condition(l)

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"railhead/api"
+	"railhead/internal/finding"
 )
 
 // Bounds of a decimal number: beyond them nothing is money, hours, a mass, an angle or a share. They also keep the exact
@@ -33,6 +34,26 @@ func (b *body) amount(in api.Amount, pointer string) (*big.Rat, bool) {
 	b.fault(area(pointer)+problem, pointer)
 	return nil, false
 }
+
+// placed reads an amount of at most so many decimal places: finer than it is reckoned with, it would be rounded in silence.
+func (b *body) placed(in api.Amount, pointer string, places int64) (*big.Rat, bool) {
+	value, ok := b.amount(in, pointer)
+	if !ok {
+		return nil, false
+	}
+	unit := new(big.Int).Exp(big.NewInt(10), big.NewInt(places), nil)
+	if !new(big.Rat).Mul(value, new(big.Rat).SetInt(unit)).IsInt() {
+		b.fault(area(pointer)+".amount.too_fine", pointer, finding.Word("places", strconv.FormatInt(places, 10)))
+		return nil, false
+	}
+	return value, true
+}
+
+// Decimal places of money and hours, and of quantities.
+const (
+	moneyPlaces    = 4
+	quantityPlaces = 3
+)
 
 // exact is an amount's value, or the end of the code that refuses it. A number is refused for the same reason however it
 // is written: as a text, as a number, with an exponent or without.

@@ -15,7 +15,7 @@ func (b *body) readFigures(in map[string]api.Amount) {
 	given := kitchen.Figures{}
 	for _, name := range slices.Sorted(maps.Keys(in)) {
 		pointer := member("/money/figures", name)
-		value, ok := b.amount(in[name], pointer)
+		value, ok := b.placed(in[name], pointer, quantityPlaces)
 		f, known := kitchen.FigureOf(name)
 		switch least, most := f.Range(); {
 		case !known:

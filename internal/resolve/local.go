@@ -12,7 +12,7 @@ func (b *body) readLocalRules() {
 		return
 	}
 	b.room.Local = survey.Local{AsbestosTo: in.AsbestosTo, LeadBefore: in.LeadBefore}
-	area, ok := b.amount(in.LeadArea, "/survey/local_rules/lead_area")
+	area, ok := b.placed(in.LeadArea, "/survey/local_rules/lead_area", quantityPlaces)
 	if !ok {
 		return
 	}

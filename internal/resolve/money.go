@@ -52,7 +52,7 @@ func (b *body) litre(in *api.Money) kitchen.Worthy {
 
 // money reads an amount of money; false where it is refused or absent.
 func (b *body) money(in api.Amount, pointer string) (money.Amount, bool) {
-	value, ok := b.amount(in, pointer)
+	value, ok := b.placed(in, pointer, moneyPlaces)
 	if !ok {
 		return 0, false
 	}

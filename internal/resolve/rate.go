@@ -55,9 +55,9 @@ func (b *body) rate(in *api.Rate, pointer string) kitchen.Rate {
 	if !in.Likely.Given() {
 		b.fault("body.member.missing", pointer+"/likely")
 	}
-	low, lowOK := b.amount(in.Low, pointer+"/low")
-	likely, likelyOK := b.amount(in.Likely, pointer+"/likely")
-	high, highOK := b.amount(in.High, pointer+"/high")
+	low, lowOK := b.placed(in.Low, pointer+"/low", moneyPlaces)
+	likely, likelyOK := b.placed(in.Likely, pointer+"/likely", moneyPlaces)
+	high, highOK := b.placed(in.High, pointer+"/high", moneyPlaces)
 	b.ascending(low, likely, lowOK && likelyOK, pointer+"/low")
 	b.ascending(likely, high, likelyOK && highOK, pointer+"/high")
 	if !likelyOK {
@@ -70,7 +70,7 @@ func (b *body) rate(in *api.Rate, pointer string) kitchen.Rate {
 	if in.TaxPercent.Given() && untaxed(pointer) {
 		b.fault("money.rate.no_tax", pointer+"/tax_percent")
 	}
-	if tax, ok := b.amount(in.TaxPercent, pointer+"/tax_percent"); ok {
+	if tax, ok := b.placed(in.TaxPercent, pointer+"/tax_percent", quantityPlaces); ok {
 		out.Tax, _ = money.QuantityFromRat(tax)
 		out.TaxSet = true
 	}

@@ -46,11 +46,7 @@ var contentsRules = []Rule{
 	{Code: "assume.contents.seen_pipe_or_duct", Status: FromMemory, Source: guessed, Says: "A pipe or a duct was seen in a part, and things mostly run on. Factors for the rest: {value}."},
 	{Code: "assume.contents.seen_immovable", Status: FromMemory, Source: guessed, Says: "Something that cannot be moved was seen in a part, and things mostly run on. Factors for the rest: {value}."},
 
-	{Code: "assume.contents.runs_through", Status: FromMemory, Source: guessed, Says: "What is inside runs through from end to end, and is not at one place only, in these shares of cases: {value}."},
-	{Code: "assume.contents.missed", Status: FromMemory, Source: guessed, Says: "Who looks into a part misses what runs through it in this share of cases: {value}."},
-	{Code: "assume.contents.probe_sight", Status: FromMemory, Source: guessed, Says: "A probe hole with a mirror or a small camera shows {value} of the length, both ways together."},
-	{Code: "assume.contents.probe_behind", Status: CommonPractice, Source: practice, Says: "Looking up through a probe hole shows whether the ceiling's board goes on, and what holds there is taken to hold all along; chance {value}."},
-	{Code: "assume.contents.many_wires", Status: FromMemory, Source: guessed, Says: "From {value} wires and cables on they count as many."},
+	{Code: "contents.probe.behind", Status: CommonPractice, Source: practice, Says: "Looking up through a probe hole shows whether the ceiling's board goes on, and what holds there is taken to hold all along."},
 
 	{Code: "assume.behind.soffit", Status: FromMemory, Source: guessed, Says: "Behind a soffit the ceiling's board is missing with a chance of {value}: many were framed before the ceiling was boarded."},
 	{Code: "assume.behind.closed_gap", Status: FromMemory, Source: guessed, Says: "Behind a closed-off gap the ceiling's board is missing with a chance of {value}: the gap was closed after the ceiling was done."},

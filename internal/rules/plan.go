@@ -74,6 +74,7 @@ var planRules = []Rule{
 	{Code: "choice.span.off_overhead", Status: Own, Source: ownRule, Says: "This stretch does not lie within one part of the overhead."},
 	{Code: "money.amount.syntax", Status: Own, Source: ownRule, Says: "This is not a decimal number of ordinary length."},
 	{Code: "money.amount.negative", Status: Own, Source: ownRule, Says: "This amount must not be negative."},
+	{Code: "money.amount.too_fine", Status: Own, Source: ownRule, Says: "This is finer than it is reckoned with: at most {places} decimal places."},
 	{Code: "money.amount.too_large", Status: Own, Source: ownRule, Says: "No rate, worth or cost is beyond 1000000000 of the currency, and no work takes as many hours."},
 	{Code: "money.currency.unknown", Status: LookedUp, Source: "ISO 4217, by the currency codes that a public library keeps", Says: "There is no currency of this code."},
 	{Code: "money.currency.no_rates", Status: Own, Source: ownRule,

@@ -16,6 +16,7 @@ var surveyRules = []Rule{
 	{Code: "survey.amount.syntax", Status: Own, Source: ownRule, Says: "This is not a decimal number of ordinary length."},
 	{Code: "survey.amount.negative", Status: Own, Source: ownRule, Says: "This number must not be negative."},
 	{Code: "survey.local_rules.no_year", Status: Own, Source: ownRule, Says: "An area up to which a cut is minor needs lead_before, the year of the rule that it belongs to."},
+	{Code: "survey.amount.too_fine", Status: Own, Source: ownRule, Says: "This is finer than it is reckoned with: at most {places} decimal places."},
 	{Code: "survey.amount.too_large", Status: Own, Source: ownRule, Says: "This number is beyond 1000000000."},
 
 	// Readings and laser lines.

@@ -1,6 +1,6 @@
 package rules
 
-// takeoffRules are the sizes and weights that quantities of work are reckoned with
+// takeoffRules are the figures that work is reckoned with, and looks are weighed by,
 // and nobody measures in a kitchen.
 var takeoffRules = []Rule{
 	{Code: "assume.takeoff.spacing", Status: CommonPractice, Source: practice, Says: "The framing of overheads is taken to stand {value} apart, centre to centre."},
@@ -29,4 +29,11 @@ var takeoffRules = []Rule{
 	{Code: "assume.takeoff.narrow_gap", Status: CommonPractice, Source: practice, Says: "An open gap over cabinets below {value} is taken to be too narrow to clean."},
 	{Code: "assume.takeoff.remeasured_right", Status: FromMemory, Source: memory,
 		Says: "A ceiling that is measured again with care is taken to tell rightly, {value} of the time, whether a row fits."},
+	{Code: "assume.takeoff.through_few_wires", Status: FromMemory, Source: guessed, Says: "A few wires run through an overhead from end to end, and not at one place only, in this share of cases: {value}."},
+	{Code: "assume.takeoff.through_many_wires", Status: FromMemory, Source: guessed, Says: "Many wires run through an overhead from end to end, and not at one place only, in this share of cases: {value}."},
+	{Code: "assume.takeoff.through_pipe_or_duct", Status: FromMemory, Source: guessed, Says: "A pipe or a duct runs through an overhead from end to end, and not at one place only, in this share of cases: {value}."},
+	{Code: "assume.takeoff.through_immovable", Status: FromMemory, Source: guessed, Says: "What cannot be moved runs through an overhead from end to end, and not at one place only, in this share of cases: {value}."},
+	{Code: "assume.takeoff.missed", Status: FromMemory, Source: guessed, Says: "Who looks into a part misses what runs through it in this share of cases: {value}."},
+	{Code: "assume.takeoff.probe_sight", Status: FromMemory, Source: guessed, Says: "A probe hole with a mirror or a small camera shows {value} of the length, both ways together."},
+	{Code: "assume.takeoff.wires_are_many", Status: FromMemory, Source: guessed, Says: "From {value} wires and cables on they count as many."},
 }
