@@ -2,7 +2,6 @@ package contents
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"railhead/internal/belief"
@@ -10,8 +9,9 @@ import (
 	"railhead/internal/survey"
 )
 
-// Assumptions are the numbers that a cluster's odds, a probe hole into it and
-// what is behind it rest on, each with the member that would replace it.
+// Assumptions are the numbers that a cluster's odds and what is behind it rest on,
+// each with the member that would replace it. The figures that looks and probe
+// holes are weighed by belong to the whole request and are listed with its others.
 func (o Odds) Assumptions(c Cluster) []finding.Assumption {
 	var out []finding.Assumption
 	for _, s := range o.Steps {
@@ -19,7 +19,6 @@ func (o Odds) Assumptions(c Cluster) []finding.Assumption {
 			out = append(out, finding.Assumption{Code: s.Code, Value: s.Params[0], Override: o.override(s, c)})
 		}
 	}
-	out = append(out, c.lookAssumptions()...)
 	for _, p := range c.Parts {
 		if missing, assumed := BehindMissing(p); assumed {
 			out = append(out, behindAssumption(p, missing))
@@ -47,28 +46,6 @@ func (c Cluster) lookPointer() string {
 		return c.Parts[i].Inside.Pointer + "/seen"
 	}
 	return ""
-}
-
-// lookAssumptions are what looks and probe holes are weighed by, where something
-// is unseen.
-func (c Cluster) lookAssumptions() []finding.Assumption {
-	override := c.lookPointer()
-	if override == "" {
-		return nil
-	}
-	out := []finding.Assumption{
-		{Code: runsThrough.code, Value: finding.Word("value", runsThrough.factors.text())},
-		{Code: "assume.contents.missed", Value: finding.Word("value", missed.Text())},
-		{Code: "assume.contents.probe_sight", Value: finding.Size("value", finding.Near(sight.Exact()))},
-		{Code: "assume.contents.probe_behind", Value: finding.Word("value", Same.Text())},
-	}
-	if seen, _ := c.seenState(); seen == FewWires || seen == ManyWires {
-		out = append(out, finding.Assumption{Code: "assume.contents.many_wires", Value: finding.Word("value", strconv.Itoa(manyWires))})
-	}
-	for i := range out {
-		out[i].Override = override
-	}
-	return out
 }
 
 func behindAssumption(o *survey.Overhead, missing belief.Chance) finding.Assumption {

@@ -13,6 +13,8 @@ import (
 type Cluster struct {
 	Groups []int // into [kitchen.Kitchen.Groups], in order
 	Parts  []*survey.Overhead
+	// figures are those of the request, by which looks and probe holes are weighed.
+	figures kitchen.Figures
 }
 
 // Clusters are the room's clusters in order of their first group. Groups are
@@ -27,7 +29,7 @@ func Clusters(k *kitchen.Kitchen) []Cluster {
 		if !ok {
 			i = len(out)
 			place[root] = i
-			out = append(out, Cluster{})
+			out = append(out, Cluster{figures: k.Prices.Figures})
 		}
 		out[i].Groups = append(out[i].Groups, g)
 		out[i].Parts = append(out[i].Parts, groups[g].Parts...)

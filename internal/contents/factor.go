@@ -16,6 +16,9 @@ const Same Factor = 1_000_000
 // hundredths is a factor as the tables write it.
 func hundredths(n int64) Factor { return Factor(n) * Same / 100 }
 
+// thousandths is a share as a figure tells it.
+func thousandths(q money.Quantity) Factor { return Factor(q) * Same / Factor(money.One) }
+
 // Text is the factor as a decimal number.
 func (f Factor) Text() string { return money.Decimal(int64(f), int64(Same)) }
 

@@ -9,6 +9,7 @@ import (
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
+	"railhead/internal/money"
 	"railhead/internal/survey"
 )
 
@@ -137,6 +138,18 @@ func anyKitchen(t *rapid.T) *kitchen.Kitchen {
 		k.Room.Walls[1].Fixtures = []survey.Fixture{{Pointer: "/survey/walls/1/points/0", Kind: survey.Panel, At: mm(at)}}
 	}
 	return k
+}
+
+// anyFigures draws what looks are weighed by, where the request gives it.
+func anyFigures(t *rapid.T) kitchen.Figures {
+	out := kitchen.Figures{}
+	for f := kitchen.ThroughFewWires; f <= kitchen.WiresAreMany; f++ {
+		if rapid.Bool().Draw(t, "gives "+f.String()) {
+			least, most := f.Range()
+			out[f] = money.Quantity(rapid.Int64Range(int64(least), int64(most)).Draw(t, f.String()))
+		}
+	}
+	return out
 }
 
 // parts are the overheads of the first wall, to be changed in place.

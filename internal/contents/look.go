@@ -3,6 +3,7 @@ package contents
 import (
 	"railhead/internal/belief"
 	"railhead/internal/finding"
+	"railhead/internal/kitchen"
 )
 
 // looks moves the odds by what somebody has seen. Where everything was seen, that
@@ -19,17 +20,17 @@ func (t *trail) looks(c Cluster) {
 		t.move(seenRows[state], services)
 	case shown > 0:
 		part := partOf(shown, c.Length())
-		t.move(row{"assume.contents.seen_empty", nothingSeen(part)}, looked, finding.Word("part", part.Text()))
+		t.move(row{"assume.contents.seen_empty", c.nothingSeen(part)}, looked, finding.Word("part", part.Text()))
 	}
 }
 
 // nothingSeen is how likely it is that a look at a part of the length shows
 // nothing, by what is there: what runs through shows unless it is missed, and
 // what is at one place is likely to be elsewhere.
-func nothingSeen(part Factor) Factors {
-	out := unmoved
+func (c Cluster) nothingSeen(part Factor) Factors {
+	out, missed := unmoved, thousandths(c.figures.Of(kitchen.Missed))
 	for s := FewWires; s < States; s++ {
-		through := runsThrough.factors[s]
+		through := thousandths(c.figures.Of(throughs[s]))
 		out[s] = share(int64(through*missed+(Same-through)*(Same-part)), int64(Same*Same))
 	}
 	return out

@@ -42,15 +42,15 @@ func (c Cluster) beforeAndAfter() (before, after Factors) {
 	if hole == nil {
 		return unmoved, unmoved // a hole shows nothing new
 	}
-	shows, shown, all := min(sight, UnseenOf(hole)), c.shown(), c.Length()
+	shows, shown, all := min(c.sight(), UnseenOf(hole)), c.shown(), c.Length()
 	before = unmoved
 	switch state, _ := c.seenState(); {
 	case state != Empty:
-		return before, nothingSeen(partOf(shows, c.UnseenLength()))
+		return before, c.nothingSeen(partOf(shows, c.UnseenLength()))
 	case shown > 0:
-		before = nothingSeen(partOf(shown, all))
+		before = c.nothingSeen(partOf(shown, all))
 	}
-	return before, nothingSeen(partOf(min(shown+shows, all), all))
+	return before, c.nothingSeen(partOf(min(shown+shows, all), all))
 }
 
 // ProbeAt is the overhead that a probe hole belongs in: the one of which most is

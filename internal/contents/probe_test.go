@@ -50,6 +50,7 @@ func TestAProbeIsAnExperiment(t *testing.T) {
 		k := anyKitchen(t)
 		lookInto(t, k)
 		findIn(t, k)
+		k.Prices.Figures = anyFigures(t)
 		c := Clusters(k)[0]
 		odds, signals := Of(k, c), Probe(c)
 		mean := make([]int64, States)

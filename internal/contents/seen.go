@@ -1,6 +1,7 @@
 package contents
 
 import (
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/money"
 	"railhead/internal/survey"
@@ -50,11 +51,14 @@ func (c Cluster) shown() length.Length {
 	out := c.Length() - c.UnseenLength()
 	for _, o := range c.Parts {
 		if blindHole(o) {
-			out += min(sight, o.To-o.From)
+			out += min(c.sight(), o.To-o.From)
 		}
 	}
 	return out
 }
+
+// sight is how much of an overhead a probe hole shows.
+func (c Cluster) sight() length.Length { return c.figures.Length(kitchen.ProbeSight) }
 
 // blindHole: somebody looked in through a hole, and nobody said how far.
 func blindHole(o *survey.Overhead) bool {

@@ -1,6 +1,10 @@
 package contents
 
-import "railhead/internal/survey"
+import (
+	"railhead/internal/kitchen"
+	"railhead/internal/money"
+	"railhead/internal/survey"
+)
 
 // seenState is the state that what was seen makes by itself, with the evidence
 // for it; Empty where nothing was.
@@ -13,7 +17,7 @@ func (c Cluster) seenState() (State, []string) {
 			by[s] = append(by[s], v.Pointer)
 		}
 	}
-	if wires := len(by[FewWires]); wires >= manyWires {
+	if wires := money.Quantity(len(by[FewWires])) * money.One; wires >= c.figures.Of(kitchen.WiresAreMany) {
 		by[ManyWires] = by[FewWires]
 	}
 	for s := States - 1; s > Empty; s-- {

@@ -2,6 +2,7 @@ package contents
 
 import (
 	"railhead/internal/belief"
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
@@ -90,20 +91,12 @@ var seenRows = [...]row{
 	Immovable:  {"assume.contents.seen_immovable", weights(30, 40, 40, 60, 100)},
 }
 
-// runsThrough is how often what is there runs through the whole overhead; else it
-// is at one place, anywhere in it.
-var runsThrough = row{"assume.contents.runs_through", weights(0, 60, 70, 70, 50)}
-
-// missed is how often somebody looks straight at what runs through and does not
-// see it: behind framing, insulation or dust.
-const missed = Same / 10
-
-// sight is how much of an overhead a probe hole shows, with a mirror or a small
-// camera, both ways together.
-const sight = 1500 * length.Millimetre
-
-// manyWires is how many wires and cables are many.
-const manyWires = 3
+// throughs are the figures that say how often what is there runs through the whole
+// overhead.
+var throughs = [States]kitchen.Figure{
+	FewWires: kitchen.ThroughFewWires, ManyWires: kitchen.ThroughManyWires,
+	PipeOrDuct: kitchen.ThroughPipeOrDuct, Immovable: kitchen.ThroughImmovable,
+}
 
 // behindRows are how often the ceiling's board turns out to be missing behind an
 // overhead, by kind: what was framed before the ceiling was boarded has none.

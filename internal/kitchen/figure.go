@@ -31,6 +31,13 @@ const (
 	SolidBulking
 	NarrowGap       // an open gap over cabinets below which it only gathers dust, because no arm can clean it
 	RemeasuredRight // how often a ceiling measured again, with care, tells rightly whether a row fits
+	ThroughFewWires // how often what is there runs through the whole overhead; else it is at one place, anywhere in it
+	ThroughManyWires
+	ThroughPipeOrDuct
+	ThroughImmovable
+	Missed       // how often who looks straight at what runs through does not see it: behind framing, insulation or dust
+	ProbeSight   // how much of an overhead a probe hole shows, with a mirror or a small camera, both ways together
+	WiresAreMany // from how many on
 	figures
 )
 
@@ -63,6 +70,14 @@ var known = [figures]figure{
 	SolidBulking:    {"solid_bulking", "1", 1500, 1000, 20_000},
 	NarrowGap:       {"narrow_gap", "m", 300, 0, 3000},
 	RemeasuredRight: {"remeasured_right", "1", 950, 500, 1000},
+	// A share of 0 would rule out what nobody has seen.
+	ThroughFewWires:   {"through_few_wires", "1", 600, 1, 1000},
+	ThroughManyWires:  {"through_many_wires", "1", 700, 1, 1000},
+	ThroughPipeOrDuct: {"through_pipe_or_duct", "1", 700, 1, 1000},
+	ThroughImmovable:  {"through_immovable", "1", 500, 1, 1000},
+	Missed:            {"missed", "1", 100, 1, 1000},
+	ProbeSight:        {"probe_sight", "m", 1500, 10, 50_000},
+	WiresAreMany:      {"wires_are_many", "1", 3000, 1000, 50_000},
 }
 
 // AllFigures are all figures, in order.
