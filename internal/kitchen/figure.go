@@ -38,6 +38,7 @@ const (
 	Missed       // how often who looks straight at what runs through does not see it: behind framing, insulation or dust
 	ProbeSight   // how much of an overhead a probe hole shows, with a mirror or a small camera, both ways together
 	WiresAreMany // from how many on
+	WithWork     // how many times the length of a service counts that moves only with work
 	figures
 )
 
@@ -78,6 +79,7 @@ var known = [figures]figure{
 	Missed:            {"missed", "1", 100, 1, 1000},
 	ProbeSight:        {"probe_sight", "m", 1500, 10, 50_000},
 	WiresAreMany:      {"wires_are_many", "1", 3000, 1000, 50_000},
+	WithWork:          {"with_work", "1", 2000, 1000, 10_000},
 }
 
 // AllFigures are all figures, in order.

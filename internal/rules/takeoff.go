@@ -36,4 +36,5 @@ var takeoffRules = []Rule{
 	{Code: "assume.takeoff.missed", Status: FromMemory, Source: guessed, Says: "Who looks into a part misses what runs through it in this share of cases: {value}."},
 	{Code: "assume.takeoff.probe_sight", Status: FromMemory, Source: guessed, Says: "A probe hole with a mirror or a small camera shows {value} of the length, both ways together."},
 	{Code: "assume.takeoff.wires_are_many", Status: FromMemory, Source: guessed, Says: "From {value} wires and cables on they count as many."},
+	{Code: "assume.takeoff.with_work", Status: CommonPractice, Source: practice, Says: "A service inside that moves only with work counts {value} times its length."},
 }

@@ -17,30 +17,36 @@ func (s *sheet) duct() {
 	if s.o.Kind != survey.DuctBox {
 		return
 	}
-	a, needed := s.account(RerouteDuct), s.ductInUse()
+	a, seen := s.account(RerouteDuct), s.seenDuct()
+	needed := seen != nil || s.servesHood()
 	for i := range s.stretches {
 		st := &s.stretches[i]
 		switch top := a.metre(st.height(), highest(st.runs)); {
 		case s.job.Option == kitchen.Move:
-			a.add(plus(top, a.figure("aside", s.figures(), kitchen.DuctMove)))
+			a.add(s.effort(a, seen, plus(top, a.figure("aside", s.figures(), kitchen.DuctMove))))
 		case needed:
-			a.add(top)
+			a.add(s.effort(a, seen, top))
 		}
 	}
 }
 
-// ductInUse reports whether a duct is known to be in the box that has to go on
-// serving: a planned hood's, or one that was seen.
-func (s *sheet) ductInUse() bool {
-	if c := s.k.Plan.Cooking; c != nil && c.Hood != nil && c.Hood.DuctBox == s.o.ID {
-		return true
-	}
+// servesHood reports whether a planned hood's duct is in the box.
+func (s *sheet) servesHood() bool {
+	c := s.k.Plan.Cooking
+	return c != nil && c.Hood != nil && c.Hood.DuctBox == s.o.ID
+}
+
+// seenDuct is the duct that was seen in the box and that the work comes to; of
+// several, one that moves only with work. It has to go on serving.
+func (s *sheet) seenDuct() *survey.Service {
+	var out *survey.Service
 	for i := range s.o.Inside.Services {
-		if v := &s.o.Inside.Services[i]; v.Kind == survey.DuctRun && s.reached(v) {
-			return true
+		v := &s.o.Inside.Services[i]
+		if v.Kind == survey.DuctRun && s.reached(v) && (out == nil || v.Movable == survey.MovableWithWork) {
+			out = v
 		}
 	}
-	return false
+	return out
 }
 
 // newBox is the box that goes around a duct once it has moved: as large as the old

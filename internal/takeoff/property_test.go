@@ -46,6 +46,7 @@ func kitchenWith(t *rapid.T, both bool) *kitchen.Kitchen {
 		o.Make.NewBottom, o.Behind, o.Inside.Looked = length.Length(bottom)*mm, behind, looked
 		o.Inside.Services = []survey.Service{{
 			Kind: survey.ServiceKind(drawn(t, "service", 0, 6)), From: o.From + 100*mm, To: o.To - 200*mm, Underside: fixed(2180),
+			Movable: survey.Movable(drawn(t, "movable", 0, 3)),
 		}}
 		end := rapid.SampledFrom([]survey.EndKind{survey.EndOpen, survey.EndCabinet}).Draw(t, "end")
 		if from == 0 || to == long {

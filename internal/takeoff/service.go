@@ -18,13 +18,22 @@ func (s *sheet) services() {
 		}
 		for _, span := range s.workedOn(v) {
 			a := s.account(w)
-			a.add(a.length("length", span.To-span.From))
+			a.add(s.effort(a, v, a.length("length", span.To-span.From)))
 			if w == RerouteWire {
 				backed = append(backed, span)
 			}
 		}
 	}
 	s.back(backed)
+}
+
+// effort is a length as often as it counts: more where moving it takes work. What
+// nobody knows is asked, and counts as moved easily.
+func (s *sheet) effort(a *account, v *survey.Service, long figure) figure {
+	if v == nil || v.Movable != survey.MovableWithWork {
+		return long
+	}
+	return times(long, a.figure("with_work", s.figures(), kitchen.WithWork))
 }
 
 func (s *sheet) reached(v *survey.Service) bool { return s.job.Reached == nil || s.job.Reached(s.o, v) }

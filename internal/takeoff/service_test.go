@@ -35,6 +35,54 @@ func TestServicesThatWereSeen(t *testing.T) {
 	}
 }
 
+// A wire of 1.5 m and a pipe of 1 m that move only with work, beside a wire of 2 m
+// and one of 1 m of which nobody knows: 2 + 1 + 1.5 × 2 = 6 and 1 × 2 = 2, by the
+// common practice, no source, of counting them double; 7.5 and 3 at three times.
+func TestWhatMovesOnlyWithWork(t *testing.T) {
+	o := soffit(0, 3000, flat(2100))
+	service := func(kind survey.ServiceKind, long int, movable survey.Movable) survey.Service {
+		return survey.Service{Kind: kind, To: length.Length(long) * mm, Underside: fixed(2200), Movable: movable}
+	}
+	o.Inside = survey.Inside{Looked: survey.Opened, Services: []survey.Service{
+		service(survey.Wire, 2000, survey.MovableEasily), service(survey.Wire, 1000, survey.MovableUnknown),
+		service(survey.Cable, 1500, survey.MovableWithWork), service(survey.PipeRun, 1000, survey.MovableWithWork),
+	}}
+	k := cook([]survey.Wall{wall(3000, 2400, o)})
+	for _, c := range []struct {
+		given       kitchen.Figures
+		wires, pipe string
+	}{{nil, "6", "2"}, {kitchen.Figures{kitchen.WithWork: 3000}, "7.5", "3"}} {
+		k.Prices.Figures = c.given
+		items := take(k, kitchen.RemoveOpen).Items
+		if have := sums(items); have[RerouteWire] != c.wires || have[ReroutePipe] != c.pipe {
+			t.Errorf("%v: wires %s, pipe %s, want %s and %s", c.given, have[RerouteWire], have[ReroutePipe], c.wires, c.pipe)
+		}
+		for _, i := range items {
+			reworked(t, i)
+			if i.Work == ReroutePipe && (i.Formula != "length*with_work" || i.Inputs[1].Name != "with_work") {
+				t.Errorf("%q of %v", i.Formula, i.Inputs)
+			}
+		}
+	}
+}
+
+// The duct of a box, seen, moves only with work: twice the 0.7 m of the box, and
+// twice 0.7 + 1 m where it moves aside.
+func TestDuctThatMovesOnlyWithWork(t *testing.T) {
+	k := ductBox(true)
+	o := &k.Room.Walls[0].Overheads[0]
+	o.Inside = survey.Inside{Looked: survey.Opened, Services: []survey.Service{{Kind: survey.DuctRun, From: o.From, To: o.To, Movable: survey.MovableWithWork}}}
+	for option, want := range map[kitchen.Option]string{kitchen.RemoveOpen: "1.4", kitchen.Move: "3.4"} {
+		items := take(k, option).Items
+		if have := sums(items)[RerouteDuct]; have != want {
+			t.Errorf("%s: duct %s, want %s", option, have, want)
+		}
+		for _, i := range items {
+			reworked(t, i)
+		}
+	}
+}
+
 // ductBox is 350 wide, 300 deep and 700 high, open at both ends, with a hood's duct.
 func ductBox(moves bool) *kitchen.Kitchen {
 	o := soffit(1000, 1350, flat(1700))
