@@ -43,8 +43,15 @@ func (r *reckoning) allAllowed(kn knowledge, d doors) [][]int {
 // one cabinet cannot all be met the least work is left.
 func (r *reckoning) best(p *priced, kn knowledge, allowed [][]int) plan {
 	out, found := plan{make([]int, len(r.ms)), -money.Most}, false
-	for _, a := range r.attempts(p, kn, allowed) {
+	most, sure := money.Amount(0), false // what the room comes to, wherever its tops end
+	for n, a := range r.attempts(p, kn, allowed) {
+		if sure && out.net >= most.Plus(a.bonus) {
+			break // no line comes to more
+		}
 		picks, net, ok := r.solver.Best(a.problem)
+		if n == 0 {
+			most, sure = net, ok && r.solver.Proven()
+		}
 		if net = net.Plus(a.bonus); ok && (!found || net > out.net) {
 			out, found = plan{picked(a.allowed, picks), net}, true
 		}
@@ -85,7 +92,7 @@ func (r *reckoning) allowed(g int, kn knowledge, d doors) []int {
 	var free, licensed []int
 	for i, o := range r.options[g] {
 		switch {
-		case o.Option == kitchen.Keep && (r.planStands(g) || !r.ms[g].exchangeable()), !r.measured[g][i].done:
+		case !r.measured[g][i].competes:
 		case d == asTheyStand && len(r.standing(g, o, kn)) > 0 && !r.ms[g].goesAnyhow():
 		case o.Possible:
 			free = append(free, i)
@@ -102,6 +109,9 @@ func (r *reckoning) allowed(g int, kn knowledge, d doors) []int {
 		return []int{0}
 	}
 }
+
+// mayStay reports whether keeping a group competes.
+func (r *reckoning) mayStay(g int) bool { return !r.planStands(g) && r.ms[g].exchangeable() }
 
 // exchangeable reports whether every cabinet in whose way the group is has a shorter
 // one that stands clear under it.

@@ -42,13 +42,14 @@ type reckoning struct {
 // measured is the work of one option, with the cabinets that it alone exchanges.
 type measured struct {
 	takeoff.Takeoff
-	closing []takeoff.Item // closing the gap where a taller row turns out not to fit
-	gained  []gained
-	swaps   []cabinet.Swap
-	taken   bool // it was measured
-	done    bool // the option can be done at all, if only by the licensed trade
-	line    combine.Line
-	effects []combine.Effect
+	closing  []takeoff.Item // closing the gap where a taller row turns out not to fit
+	gained   []gained
+	swaps    []cabinet.Swap
+	taken    bool // it was measured
+	competes bool // for the advice, where no gate stands against it
+	done     bool // the option can be done at all, if only by the licensed trade
+	line     combine.Line
+	effects  []combine.Effect
 }
 
 // priced is what depends on rates and worths.
@@ -108,16 +109,19 @@ const effort = 50_000
 // stand, or all that can be done at all.
 func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, known given, d doors) *reckoning {
 	r := &reckoning{bare: d == asTheyStand, k: k, site: takeoff.NewSite(k), ms: ms, options: options, given: known, joints: jointsOf(ms), now: known.hidden, solver: &combine.Solver{Effort: effort}}
+	r.run = runOf(k)
 	for g, m := range ms {
 		r.now.fits = append(r.now.fits, m.taller.chance)
 		r.measured = append(r.measured, make([]measured, len(options[g])))
 		r.can(g)
 	}
 	for g := range ms {
-		for i := range options[g] {
-			if d == opened || i == 0 || slices.Contains(r.allowed(g, r.now, d), i) {
+		if d == opened {
+			for i := range options[g] {
 				r.measure(g, i)
 			}
+		} else {
+			r.measureWhatCompetes(g)
 		}
 		r.close(g)
 	}
@@ -125,9 +129,25 @@ func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, known giv
 	for n := range r.joints {
 		r.exchanges = append(r.exchanges, r.exchangesOf(&r.joints[n]))
 	}
-	r.run = runOf(k)
 	r.priced = r.price(r.rates, k.Prices.Worth)
 	return r
+}
+
+// measureWhatCompetes measures only what may be advised as the gates stand.
+func (r *reckoning) measureWhatCompetes(g int) {
+	r.measure(g, 0)
+	v, allowed := valuesOf(r.run, r.k.Prices.Worth, r.rates), r.allowed(g, r.now, asTheyStand)
+	keep := r.stayOf(g, allowed, &v)
+	for _, i := range allowed {
+		if i == 0 {
+			continue
+		}
+		if r.needless(g, i, keep, &v) {
+			r.measured[g][i].competes = false
+		} else {
+			r.measure(g, i)
+		}
+	}
 }
 
 // can notes which options of a group can be done at all, if only by the licensed
@@ -135,6 +155,7 @@ func reckoningOf(k *kitchen.Kitchen, ms []*matter, options [][]Option, known giv
 func (r *reckoning) can(g int) {
 	for i, o := range r.options[g] {
 		r.measured[g][i].done = licensed(o.Gates)
+		r.measured[g][i].competes = r.measured[g][i].done && (o.Option != kitchen.Keep || r.mayStay(g))
 		r.measured[g][i].effects = r.effects(g, o.Option)
 	}
 }
@@ -166,10 +187,17 @@ func (r *reckoning) measure(g, i int) {
 	if !out.done && (!chosen || choice.Option != o) {
 		return
 	}
-	out.taken, out.swaps = true, r.alone(m.swaps(o))
+	r.gain(g, i)
+	out.taken = true
 	out.Takeoff = r.site.Of(takeoff.Job{
 		Group: m.group, Option: o, Cuts: m.cutsOf(o), Swaps: out.swaps, Reached: m.reachedBy(o), Bare: r.bare,
 	})
+}
+
+// gain notes what an option gains, and the cabinets that it alone exchanges.
+func (r *reckoning) gain(g, i int) {
+	m, o, out := r.ms[g], r.options[g][i].Option, &r.measured[g][i]
+	out.swaps = r.alone(m.swaps(o))
 	out.gained = m.gained(o, out.swaps)
 }
 
@@ -178,11 +206,14 @@ func (r *reckoning) close(g int) {
 	if fits := r.now.fits[g]; fits == 0 || fits == belief.Certain {
 		return
 	}
-	closed := r.place(g, kitchen.RemoveClose)
+	taller, closed := r.place(g, kitchen.RemoveTaller), r.place(g, kitchen.RemoveClose)
+	if r.bare && !r.measured[g][taller].taken {
+		return
+	}
 	if !r.measured[g][closed].taken {
 		r.measure(g, closed)
 	}
-	r.measured[g][r.place(g, kitchen.RemoveTaller)].closing = closingOf(r.measured[g][closed].Items)
+	r.measured[g][taller].closing = closingOf(r.measured[g][closed].Items)
 }
 
 // closingOf is the work of closing a gap among that of taking down and closing.
