@@ -8,6 +8,8 @@ import (
 
 	"railhead/api"
 	"railhead/internal/decide"
+	"railhead/internal/estimate"
+	"railhead/internal/finding"
 	"railhead/internal/fit"
 	"railhead/internal/hazard"
 	"railhead/internal/kitchen"
@@ -61,6 +63,8 @@ type result struct {
 	after     []fit.After
 	rails     []rail.Rail
 	stock     *stock.Plan
+	lines     []estimate.Line // of what is applied
+	beyond    bool            // they come to more than can be told
 }
 
 // compute runs the core in order. Every part rests on the fit as found and on
@@ -82,6 +86,7 @@ func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
 		r.Assumptions = append(r.Assumptions, r.decisions.Assumptions()...)
 		r.NotAssessed = append(r.NotAssessed, r.decisions.NotAssessed()...)
 	})
+	r.price()
 	run(ctx, "lowered", func() {
 		r.lowered = r.decisions.Lowered()
 		r.Findings = append(r.Findings, r.decisions.Alternatives(r.lowered, r.applied)...)
@@ -100,6 +105,14 @@ func compute(ctx context.Context, c *resolve.Case, parts Part) *result {
 		run(ctx, "stock", r.cutStock)
 	}
 	return r
+}
+
+// price are the lines of what is applied, unless senseless rates make them senseless.
+func (r *result) price() {
+	r.lines = r.decisions.Lines(r.applied)
+	if r.beyond = estimate.Beyond(r.lines); r.beyond {
+		r.NotAssessed = append(r.NotAssessed, finding.NotAssessed{Part: "estimate", Code: "not_assessed.beyond_money", Pointer: "/money/rates"})
+	}
 }
 
 func (r *result) cutStock() {
@@ -125,8 +138,8 @@ func (r *result) answer(parts Part) *api.Assessment {
 			Decisions: r.decisions, Applied: r.applied, Informed: r.informed, Flips: r.flips, Lowered: r.lowered,
 		})
 	}
-	if parts&Estimate != 0 {
-		out.Estimate = s.Estimate(r.decisions.Lines(r.applied))
+	if parts&Estimate != 0 && !r.beyond {
+		out.Estimate = s.Estimate(r.lines)
 	}
 	return out
 }

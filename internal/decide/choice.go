@@ -18,8 +18,26 @@ func (d Decisions) againstChoices(k *kitchen.Kitchen) []finding.Finding {
 		for _, g := range o.gatesOf(choice.Option) {
 			out = append(out, against(choice, o.Group.ID, g))
 		}
+		for _, need := range of(o.Options, choice.Option).Needs {
+			if !d.goes(k, need) {
+				out = append(out, finding.Finding{
+					Code: codeChoiceNeeds, Severity: finding.AsStop, Pointer: choice.Pointer,
+					Params: []finding.Param{finding.Word("overhead", o.Group.ID), finding.Word("needs", need)},
+				})
+			}
+		}
 	}
 	return out
+}
+
+// goes reports whether a group comes down by what is chosen, else advised, for it.
+func (d Decisions) goes(k *kitchen.Kitchen, group string) bool {
+	for i, a := range d.Advice {
+		if a.Group == group {
+			return d.Overheads[i].goesAnyhow() || applied(k, a, false).Option.TakesDown()
+		}
+	}
+	return false
 }
 
 // goingBehindGates are the gates in front of what goes with the old cabinets: it

@@ -3,6 +3,7 @@ package decide
 // Gates: what must be settled before an option may be taken.
 const (
 	codeChoiceGated = "decide.choice.gated"
+	codeChoiceNeeds = "decide.choice.needs"
 	codeGapGated    = "decide.gap.gated"
 	codeLowerSaves  = "decide.row.lower_saves"
 	codeSendTaller  = "decide.plan.send_taller"
@@ -65,6 +66,7 @@ const (
 	becauseSaved      = "reason.expense.saved"
 	becauseGoesAnyhow = "reason.expense.goes_anyhow"
 	becauseLowerRow   = "reason.expense.lower_row"
+	becauseNoneLower  = "reason.ceiling_height.none_shorter"
 	becauseAhead      = "reason.expense.ahead"
 	becauseOdds       = "reason.contents.odds"
 	becausePlanStands = "reason.preference.plan_stands"

@@ -3,6 +3,7 @@ package decide
 import (
 	"railhead/internal/finding"
 	"railhead/internal/money"
+	"railhead/internal/survey"
 )
 
 // Informed is what finding things out before deciding is worth.
@@ -47,7 +48,9 @@ func (in Informed) Worths() map[string]money.Amount {
 			if look := in.Probes[g]; look != nil {
 				out[p.Inside.Pointer], out[p.Inside.Pointer+"/seen"] = look.Worth, look.Worth
 			}
-			out[p.Pointer+"/behind"] = in.behind[g]
+			if worth := in.behind[g]; worth > 0 || p.Behind.Wall != survey.Unknown { // what the wall would tell is not weighed
+				out[p.Pointer+"/behind"] = worth
+			}
 		}
 		if look := in.Remeasure[g]; look != nil {
 			out[look.Pointer] = look.Worth

@@ -63,13 +63,18 @@ func (r *reckoning) money(g, i int) *Money {
 	return &Money{Gains: gains, Lines: lines, Cost: estimate.CostOf(lines), Gain: e.gain}
 }
 
-// applied is where the applied options stand in the groups' lists.
+// applied is where the applied options stand in the groups' lists. What cannot stay
+// goes, and nothing closes its gap; a taller row that another overhead keeps out is
+// none, and the gap is closed again.
 func (r *reckoning) applied(a kitchen.AppliedOptions) []int {
 	out := make([]int, len(r.ms))
 	for g, m := range r.ms {
 		option := a[m.group.ID].Option
-		if m.goesAnyhow() && !option.TakesDown() {
-			option = kitchen.RemoveOpen // it cannot stay, and nothing closes the gap
+		switch {
+		case m.goesAnyhow() && !option.TakesDown():
+			option = kitchen.RemoveOpen
+		case option == kitchen.RemoveTaller && anyOf(m.needs(option), func(n string) bool { return !a[n].Option.TakesDown() }):
+			option = kitchen.RemoveClose
 		}
 		out[g] = max(0, r.place(g, option))
 	}

@@ -19,7 +19,7 @@ func (m *matter) reasons(options []Option, advice Advised, inMoney []Reason) []R
 		m.contents(), m.ceilingHeight(advice.Once), m.footprint(), m.expense(),
 		m.structure(), m.health(), m.preference(), inMoney,
 	)
-	if advice.Gated {
+	if advice.Gated && !m.goesAnyhow() {
 		out = append(out, m.once(of(options, advice.Once)))
 	}
 	for i := range out {

@@ -34,7 +34,9 @@ func (r *reckoning) inMoney(g int, best plan) []Reason {
 			},
 		})
 	}
-	if r.planStands(g) {
+	if r.ms[g].inTheWay() && !r.ms[g].exchangeable() {
+		out = append(out, Reason{Factor: CeilingHeight, Leans: LeansNone, Code: becauseNoneLower, Evidence: r.ms[g].overlapped()})
+	} else if r.planStands(g) {
 		out = append(out, Reason{Factor: Preference, Leans: LeansNone, Code: becausePlanStands, Evidence: r.ms[g].overlapped()})
 	}
 	return out
@@ -52,7 +54,8 @@ func (r *reckoning) otherwise(g int, best plan) (kitchen.Option, money.Amount, b
 	if other.net == -money.Most {
 		return 0, 0, false
 	}
-	return r.optionOf(other, g), best.net.Minus(other.net), true
+	ahead, behind := r.combination(best.picks), r.combination(other.picks)
+	return r.optionOf(other, g), ahead.Net().Minus(behind.Net()), true
 }
 
 // trouble is what contents that nobody has seen are expected to cost an option.

@@ -1,6 +1,10 @@
 package estimate
 
-import "railhead/internal/money"
+import (
+	"slices"
+
+	"railhead/internal/money"
+)
 
 // Cost is what lines come to together.
 type Cost struct {
@@ -21,6 +25,15 @@ func CostOf(lines []Line) Cost {
 	cost := columns(lines)
 	cost.Deviation = whole(all.deviation())
 	return cost
+}
+
+// Beyond reports whether lines come to more than can be told rightly: amounts stop
+// at the end of their range, and a sum that may have stopped there is none.
+func Beyond(lines []Line) bool {
+	sum := columns(lines)
+	return slices.ContainsFunc([]money.Amount{sum.Low, sum.Likely, sum.High, sum.Mean, sum.Tax}, func(a money.Amount) bool {
+		return max(a, a.Neg()) >= money.Most/10
+	})
 }
 
 // columns adds up the columns of lines.

@@ -23,7 +23,7 @@ func (s Scale) room(k *kitchen.Kitchen, d *Told) api.RoomDecision {
 	out := api.RoomDecision{
 		Basis: "money", Proven: d.Proven, Currency: s.Currency.Code, Advice: map[string]string{}, LowerRow: s.lowerRow(k, d, &r.Best),
 		ExpectedCost: s.money(r.Best.Expected), Gain: s.money(r.Best.Gain), Net: s.money(r.Best.Net()),
-		Together: each(r.Together, s.together),
+		Together: s.together(r.Together),
 		RunnerUp: s.beside(d, r.RunnerUp, &r.Best), Once: s.beside(d, r.Once, &r.Best),
 		Applied: api.AppliedWorth{
 			Gain: s.money(r.Applied.Gain), ExpectedCost: s.money(r.Applied.Expected), Net: s.money(r.Applied.Net()),
@@ -56,8 +56,18 @@ func (s Scale) shared(charges []combine.Charge) []api.SharedCharge {
 	return out
 }
 
-func (s Scale) together(t decide.Together) api.TogetherWorth {
-	return api.TogetherWorth{Code: t.Code, Evidence: t.Evidence, Worth: s.money(t.Gain.Minus(t.Cost))}
+// together writes worths so that gains and costs add up as the room's do.
+func (s Scale) together(in []decide.Together) []api.TogetherWorth {
+	costs := make([]money.Amount, len(in))
+	for i, t := range in {
+		costs[i] = t.Cost
+	}
+	costs = money.SplitTo(s.Currency, costs)
+	out := make([]api.TogetherWorth, len(in))
+	for i, t := range in {
+		out[i] = api.TogetherWorth{Code: t.Code, Evidence: t.Evidence, Worth: s.money(t.Gain.Rounded(s.Currency).Minus(costs[i]))}
+	}
+	return out
 }
 
 // beside writes another combination against the best.

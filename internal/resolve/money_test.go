@@ -85,6 +85,8 @@ func TestMoneyThatIsRefused(t *testing.T) {
 	for _, c := range []struct{ name, money, want string }{
 		{"a currency nobody has", `{"currency": "XQZ"}`, "money.currency.unknown /money/currency"},
 		{"a currency nobody keeps rates of", `{"currency": "MNT"}`, "money.currency.no_rates /money/per_euro"},
+		{"a year for a square metre", `{"rates": {"hours.paint": "1000.5"}}`, "money.rate.too_many_hours /money/rates/hours.paint"},
+		{"a tax beyond reason", `{"rates": {"wage.painter": {"likely": 50, "tax_percent": "100.5"}}}`, "money.rate.tax_too_high /money/rates/wage.painter/tax_percent"},
 		{"tax on hours", `{"rates": {"hours.paint": {"likely": "0.2", "tax_percent": "20"}}}`, "money.rate.no_tax /money/rates/hours.paint/tax_percent"},
 		{"nothing for a euro", `{"currency": "USD", "per_euro": 0}`, "money.per_euro.not_positive /money/per_euro"},
 		{"next to nothing for a euro", `{"currency": "USD", "per_euro": 0.00004}`, "money.amount.too_fine /money/per_euro"},

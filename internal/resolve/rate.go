@@ -4,6 +4,7 @@ import (
 	"maps"
 	"math/big"
 	"slices"
+	"strconv"
 	"strings"
 
 	"railhead/api"
@@ -19,6 +20,9 @@ const (
 	remeasureRate = "material.remeasure"
 )
 
+// mostHours is more than one unit of any work takes anybody.
+const mostHours = 1000
+
 // readRates reads the rates that replace built-in ones, in order of code.
 func (b *body) readRates(in *api.Money) {
 	rates := map[string]kitchen.Rate{}
@@ -28,6 +32,9 @@ func (b *body) readRates(in *api.Money) {
 			b.fault("money.rate.unknown", pointer)
 		}
 		rates[code] = b.rate(&rate, pointer)
+		if strings.HasPrefix(code, "hours.") && rates[code].High > mostHours*money.Unit {
+			b.fault("money.rate.too_many_hours", pointer, finding.Word("most", strconv.Itoa(mostHours)))
+		}
 	}
 	b.ownRate(rates, in.Probe, probeRate, "/money/probe")
 	b.ownRate(rates, in.Remeasure, remeasureRate, "/money/remeasure")
@@ -71,7 +78,9 @@ func (b *body) rate(in *api.Rate, pointer string) kitchen.Rate {
 		b.fault("money.rate.no_tax", pointer+"/tax_percent")
 	}
 	if tax, ok := b.placed(in.TaxPercent, pointer+"/tax_percent", quantityPlaces); ok {
-		out.Tax, _ = money.QuantityFromRat(tax)
+		if out.Tax, _ = money.QuantityFromRat(tax); out.Tax > 100*money.One {
+			b.fault("money.rate.tax_too_high", pointer+"/tax_percent")
+		}
 		out.TaxSet = true
 	}
 	return out

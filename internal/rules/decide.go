@@ -15,6 +15,7 @@ var decideRules = []Rule{
 	{Code: "decide.choice.gated", Says: "Something stands against the choice of {option} for {overhead}; see what must be settled first.", Source: byDecide, Status: Own},
 	{Code: "decide.row.lower_saves", Says: "Lowering the row by {by} on its legs leaves the client {saves} better off than the advice for the plan as sent; decisions.room.lower_row says what to send.", Source: byPractice, Status: CommonPractice},
 	{Code: "decide.plan.send_taller", Says: "With {overhead} down taller cabinets take the place of {count} planned ones. Rails and fit are still those of the plan as sent; send the swaps to see them.", Source: byDecide, Status: Own},
+	{Code: "decide.choice.needs", Says: "The taller row under {overhead} needs {needs} to come down as well, and that stays: without it the gap is only closed again.", Source: byDecide, Status: Own},
 	{Code: "decide.gap.gated", Says: "{overhead} goes with the old cabinets, and something must be settled first: they stay until it is.", Source: byPractice, Status: CommonPractice},
 	{Code: "gate.gap.goes_anyhow", Says: "The old cabinets carry it, so it cannot stay when they go.", Source: byPractice, Status: CommonPractice},
 	{Code: "gate.cut.nothing_to_take", Says: "Nothing of it hangs lower than the cabinets need.", Source: byDecide, Status: Own},
@@ -71,6 +72,7 @@ var decideRules = []Rule{
 	{Code: "reason.expense.saved", Says: "What stays costs nothing: saving the expense is reason enough.", Source: byPractice, Status: CommonPractice},
 	{Code: "reason.expense.goes_anyhow", Says: "It goes with the old cabinets; only closing the gap again would cost.", Source: byPractice, Status: CommonPractice},
 	{Code: "reason.expense.lower_row", Says: "Lowering the row by {by} on its legs would spare the work here.", Source: byPractice, Status: CommonPractice},
+	{Code: "reason.ceiling_height.none_shorter", Says: "Not every cabinet in its way has a shorter one in the system that stands clear under it, so keeping it is no way out.", Source: byDecide, Status: Own},
 	{Code: "reason.expense.ahead", Says: "The advice leaves the client {ahead} better off than the best for the room with {other_says} instead.", Source: byDecide, Status: Own},
 	{Code: "reason.contents.odds", Says: "Where nobody has looked it is empty with a chance of {empty} % and holds something immovable with {immovable} %; what may turn up is expected to cost the advice {trouble}.", Source: byDecide, Status: Own},
 	{Code: "reason.preference.plan_stands", Says: "Keeping it would take shorter cabinets. The plan stands as sent, so keeping does not compete unless money.shorter_cabinet says what that change costs.", Source: byDecide, Status: Own},
@@ -93,6 +95,7 @@ var decideRules = []Rule{
 	{Code: "reason.advice.once_open", Says: "It stays for now; {option_says} would be advised once what stands before it is settled.", Source: byPractice, Status: CommonPractice},
 
 	{Code: "not_assessed.priors_seen", Says: "These odds are not used: all of what they are about was seen.", Source: byDecide, Status: Own},
+	{Code: "not_assessed.beyond_money", Says: "With these rates the work comes to more than ten thousand million of the currency; nothing is told of it.", Source: byDecide, Status: Own},
 	{Code: "not_assessed.too_entangled", Says: "So many overheads share so many charges that the search for the best combination was ended; the best found is told, without what looks are worth and without thresholds.", Source: byDecide, Status: Own},
 	{Code: "gain.storage.litres", Says: "Storage that the exchanged cabinets gain or lose.", Source: byDecide, Status: Own},
 	{Code: "gain.row.to_ceiling", Says: "The share of the run of wall and tall cabinets that then goes up to the ceiling, by width.", Source: byDecide, Status: Own},

@@ -86,5 +86,7 @@ var planRules = []Rule{
 	{Code: "money.figure.unknown", Status: Own, Source: ownRule, Says: "No work is reckoned with a figure of this name."},
 	{Code: "money.figure.out_of_range", Status: Own, Source: ownRule, Says: "This makes sense from {least} to {most} ({unit})."},
 	{Code: "money.rate.no_tax", Status: Own, Source: ownRule, Says: "Hours and worths are not taxed; tax goes with wages, materials and charges."},
+	{Code: "money.rate.too_many_hours", Status: Own, Source: ownRule, Says: "No unit of work takes more than {most} hours."},
+	{Code: "money.rate.tax_too_high", Status: Own, Source: ownRule, Says: "No tax takes more than the whole amount again."},
 	{Code: "money.rate.out_of_order", Status: Own, Source: ownRule, Says: "A rate's low, likely and high go up in this order."},
 }
