@@ -39,6 +39,15 @@ func around(p, hole cabinet.Patch) []cabinet.Patch {
 	return out
 }
 
+// along are the stretches of the wall that areas take.
+func along(areas []cabinet.Patch) []survey.Span {
+	var out []survey.Span
+	for _, p := range areas {
+		out = append(out, survey.Span{From: p.From, To: p.To})
+	}
+	return survey.Union(out)
+}
+
 // on are an area's images on a wall: itself there, else around the corner.
 func on(room *survey.Room, wall int, p cabinet.Patch) []cabinet.Patch {
 	if p.Wall == wall {

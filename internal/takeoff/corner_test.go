@@ -1,7 +1,10 @@
 package takeoff
 
 import (
+	"slices"
 	"testing"
+
+	"pgregory.net/rapid"
 
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
@@ -28,6 +31,44 @@ func TestAroundAnInsideCorner(t *testing.T) {
 	for name, from := range map[string]int{"both parts fill the corner": 0, "the second begins before the first": 330} {
 		wantNear(t, name, take(lShape(from), kitchen.RemoveOpen).Items, map[Work]float64{BoardOff: 2.8431, Patch: 3.8901, Paint: 4.5411})
 	}
+}
+
+// The corner's square is framed once and carried out once. Framing by the trade
+// model's hangers every 400: 3 × 3 + 9 × (0.33 + 0.30) = 14.67, and 3 × 1.67 +
+// 6 × 0.63 = 8.79: 23.46 m; debris 2.8431 × 0.0125 × 2.5 m3 of board and
+// 23.46 × 0.038 × 0.038 × 3 m3 of wood, 190.476 l, of 24.344 + 16.938 kg. Solid, it
+// is 1.5411 × 0.30 × 1.5 m3, 693.495 l, of 924.66 kg and 2.8431 m2 of board.
+func TestFramingOfACornerCountsOnce(t *testing.T) {
+	for _, from := range []int{0, 330} {
+		k := lShape(from)
+		wantNear(t, "framed", take(k, kitchen.RemoveOpen).Items, map[Work]float64{FrameOff: 23.46, Waste: 190.476, WasteMass: 41.282})
+		for w := range k.Room.Walls {
+			k.Room.Walls[w].Overheads[0].Structure = survey.Solid
+		}
+		wantNear(t, "solid", take(k, kitchen.RemoveOpen).Items, map[Work]float64{FrameOff: 0, Waste: 693.495 + 88.847, WasteMass: 924.66 + 24.344})
+	}
+}
+
+// However a soffit around a corner is told, with its second part from the corner or
+// from the first's face on, the same work is measured; only the second wall's own
+// place in the corner is boarded for the rail where that part says that it is there.
+func TestHoweverACornerIsTold(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := rapid.SampledFrom([]kitchen.Option{kitchen.Trim, kitchen.RemoveOpen, kitchen.RemoveClose}).Draw(t, "option")
+		structure := rapid.SampledFrom([]survey.Structure{survey.Framed, survey.Solid}).Draw(t, "structure")
+		under, edge := drawn(t, "underside", 2000, 2130), drawn(t, "from", 400, 1200)
+		told := func(from int) []Item {
+			k := lShape(from)
+			for w := range k.Room.Walls {
+				o := &k.Room.Walls[w].Overheads[0]
+				o.Structure, o.Underside = structure, flat(under)
+			}
+			k = cook(k.Room.Walls, hung(0, 0, 3000, 2120), hung(1, edge, 2000, 2120))
+			return take(k, o).Items
+		}
+		works := slices.DeleteFunc(Works(), func(w Work) bool { return w == BackingBoard })
+		same(t, o.String(), told(0), told(330), works)
+	})
 }
 
 // wantNear compares quantities of two parts, of which each rounds by itself.

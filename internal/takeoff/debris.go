@@ -3,6 +3,7 @@ package takeoff
 import (
 	"railhead/internal/kitchen"
 	"railhead/internal/money"
+	"railhead/internal/survey"
 )
 
 // debris is what has to be carried out, loose, and what it weighs.
@@ -32,9 +33,11 @@ func (s *sheet) rubble(litres, mass *account) {
 		if st.gone {
 			continue
 		}
-		for _, r := range st.runs {
-			litres.add(times(litres.face(r, st.height()), litres.length("depth", s.o.Depth), litres.figure("bulking", s.figures(), kitchen.SolidBulking), litres.perCubicMetre()))
-			mass.add(times(mass.face(r, st.height()), mass.length("depth", s.o.Depth), mass.figure("density", s.figures(), kitchen.SolidDensity)))
+		for _, p := range st.area {
+			for _, r := range within(st.runs, []survey.Span{{From: p.From, To: p.To}}) {
+				litres.add(times(litres.face(r, st.height()), litres.length("depth", p.Far-p.Near), litres.figure("bulking", s.figures(), kitchen.SolidBulking), litres.perCubicMetre()))
+				mass.add(times(mass.face(r, st.height()), mass.length("depth", p.Far-p.Near), mass.figure("density", s.figures(), kitchen.SolidDensity)))
+			}
 		}
 	}
 }

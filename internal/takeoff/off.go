@@ -33,13 +33,13 @@ func (s *sheet) solid() bool {
 // framingOff: the members that run along it, and at each hanger one piece across
 // its depth and one up its face, of the mean height.
 func (s *sheet) framingOff(st *stretch) {
-	long := longOf(st.runs)
+	long := longOf(st.own)
 	if long.Sign() <= 0 {
 		return
 	}
 	a := s.account(FrameOff)
 	members := times(a.figure("members", s.figures(), kitchen.Members), a.metre("length", long))
-	pieces := times(s.hangers(a, long), plus(a.length("depth", s.o.Depth), a.metre("mean_height", meanOf(st.runs))))
+	pieces := times(s.hangers(a, long), plus(a.length("depth", s.o.Depth), a.metre("mean_height", meanOf(st.own))))
 	a.add(plus(members, pieces))
 	s.framing = s.framing.plus(members.value).plus(pieces.value)
 }

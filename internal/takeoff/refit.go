@@ -11,8 +11,7 @@ import (
 // face and each free end, the framing that goes up, the new bottom, and a band
 // filled along the cut.
 func (s *sheet) refit(st *stretch) {
-	long := longOf(st.runs)
-	if long.Sign() <= 0 {
+	if longOf(st.runs).Sign() <= 0 {
 		return
 	}
 	cut, patch := s.account(Cut), s.account(Patch)
@@ -26,7 +25,7 @@ func (s *sheet) refit(st *stretch) {
 		cut.add(cut.length("depth", e.depth))
 		patch.add(times(patch.length("depth", e.depth), patch.length("band", s.figures().Length(kitchen.Band))))
 	}
-	if !s.solid() {
+	if long := longOf(st.own); long.Sign() > 0 && !s.solid() {
 		s.refitFrame(st, long)
 	}
 	if s.newBottom(st) {
@@ -55,7 +54,7 @@ func (s *sheet) shorten(st *stretch, long length.Exact) {
 	a := s.account(Hangers)
 	hangers := s.hangers(a, long)
 	a.add(hangers)
-	s.framing = s.framing.plus(metres(meanOf(st.runs)).times(hangers.value))
+	s.framing = s.framing.plus(metres(meanOf(st.own)).times(hangers.value))
 }
 
 // closeEnds closes the faces that a cut leaves open: a plumb cut across the depth

@@ -29,6 +29,7 @@ type stretch struct {
 	gone bool            // it goes with the old cabinets: nothing is stripped out
 	runs []run           // what comes off, along a face
 	area []cabinet.Patch // its own area seen from below
+	own  []run           // of what comes off, that over its own area: framing in a corner counts once
 }
 
 // height is what the heights of the runs are called.
@@ -64,6 +65,10 @@ func (s *sheet) work(st stretch) {
 		counted = append(counted, on(s.k.Room, s.o.Wall, a)...)
 	}
 	st.area = without(area, counted)
+	st.own = st.runs
+	if len(counted) > 0 {
+		st.own = within(st.runs, along(st.area))
+	}
 	s.areas = append(s.areas, area)
 	s.stretches = append(s.stretches, st)
 }
