@@ -18,6 +18,10 @@ type reckoned struct {
 	misfit  money.Amount // where the taller row turns out not to fit
 	sums    [lists]estimate.Sum
 
+	heard   bool // the trades that are called, and under what chances
+	hearing chances
+	called  [estimate.Trades]belief.Chance
+
 	known bool // the last way, and under what
 	under chances
 	fees  *combine.Trade
@@ -85,20 +89,35 @@ type expected struct {
 func (r *reckoned) expected(c chances) expected {
 	misfit, stopped := r.risks(c)
 	e := expected{gain: r.gain.Plus(misfit).Plus(stopped), cost: r.sums[listCertain]}
-	inside := spared()
 	for s, chance := range c.found {
-		e.add(&r.sums[listFound+s], chance, &inside)
+		e.add(&r.sums[listFound+s], chance)
 	}
-	behind, closing := spared(), spared()
-	e.add(&r.sums[listBehind], c.behind, &behind)
-	e.add(&r.sums[listClosing], c.closing, &closing)
-	for t := range e.chance {
-		e.chance[t] = times(times(inside[t], behind[t]), closing[t]).Not()
+	e.add(&r.sums[listBehind], c.behind)
+	e.add(&r.sums[listClosing], c.closing)
+	e.chance = r.calling(c)
+	return e
+}
+
+// calling is each trade's chance of being needed. It hangs on no rate, and is kept
+// for the last chances.
+func (r *reckoned) calling(c chances) [estimate.Trades]belief.Chance {
+	if r.heard && c == r.hearing {
+		return r.called
+	}
+	inside, behind, closing := spared(), spared(), spared()
+	for s, chance := range c.found {
+		inside.spare(&r.sums[listFound+s], chance)
+	}
+	behind.spare(&r.sums[listBehind], c.behind)
+	closing.spare(&r.sums[listClosing], c.closing)
+	for t := range r.called {
+		r.called[t] = times(times(inside[t], behind[t]), closing[t]).Not()
 		if r.sums[listCertain].Needs[t] {
-			e.chance[t] = belief.Certain
+			r.called[t] = belief.Certain
 		}
 	}
-	return e
+	r.heard, r.hearing = true, c
+	return r.called
 }
 
 // risks are what the gain is expected to change by where the taller row turns out not
@@ -132,16 +151,19 @@ func spared() (out sparing) {
 	return out
 }
 
-// add counts work that comes up with a chance.
-func (e *expected) add(s *estimate.Sum, chance belief.Chance, not *sparing) {
-	if chance == 0 || *s == (estimate.Sum{}) {
-		return
-	}
-	e.cost.Add(s, chance)
+// spare takes a chance off where work needs a trade.
+func (not *sparing) spare(s *estimate.Sum, chance belief.Chance) {
 	for t, needed := range s.Needs {
 		if needed {
 			not[t] -= chance
 		}
+	}
+}
+
+// add counts work that comes up with a chance.
+func (e *expected) add(s *estimate.Sum, chance belief.Chance) {
+	if chance != 0 && *s != (estimate.Sum{}) {
+		e.cost.Add(s, chance)
 	}
 }
 
