@@ -19,13 +19,14 @@ import (
 // half-way there, the advice of the whole room is still the same.
 func flipsHold(t tester, body string) int {
 	t.Helper()
-	room := assessed(t, body, Decisions).Decisions.Room
+	told := assessed(t, body, Decisions).Decisions
+	room := told.Room
 	for _, f := range room.Flips {
 		if got := advised(t, flipped(t, body, f, f.At, f.With)); got[f.Overhead] != f.To || room.Advice[f.Overhead] != f.From {
 			t.Fatalf("%s at %s: %s is %s, not %s; before it was %s\n%s", f.Pointer, f.At, f.Overhead, got[f.Overhead], f.To, room.Advice[f.Overhead], body)
 		}
 		for _, nearer := range nearerThan(t, f) {
-			at, with := nearer.text, rescaled(t, f, nearer.value)
+			at, with := nearer.text, rescaled(t, f, priorOf(told, f.Pointer), nearer.value)
 			if got := advised(t, flipped(t, body, f, at, with)); !maps.Equal(got, room.Advice) {
 				t.Fatalf("%s at %s, before %s: %v, not %v\n%s", f.Pointer, at, f.At, got, room.Advice, body)
 			}
@@ -88,24 +89,37 @@ func rational(t tester, text string) *big.Rat {
 	return out
 }
 
-// rescaled is a threshold's odds with one of them moved; nil where it has none.
-// What rounding to billionths leaves goes to the largest of the others.
-func rescaled(t tester, f api.Flip, to *big.Rat) map[string]string {
+// priorOf are the odds that a threshold of odds starts from; nil for any other.
+func priorOf(told api.Decisions, pointer string) map[string]string {
+	for _, o := range told.Overheads {
+		for _, p := range o.Pointers {
+			if strings.HasPrefix(pointer, p+"/inside/priors/") {
+				return o.Contents.Prior
+			}
+		}
+	}
+	return nil
+}
+
+// rescaled is odds with one of them moved to where a threshold moves it; nil where
+// it moves none. What rounding to billionths leaves goes to the largest of the
+// others.
+func rescaled(t tester, f api.Flip, prior map[string]string, to *big.Rat) map[string]string {
 	t.Helper()
 	if len(f.With) == 0 {
 		return nil
 	}
 	state := f.Pointer[strings.LastIndex(f.Pointer, "/")+1:]
 	one := big.NewRat(1, 1)
-	rest, was := new(big.Rat).Sub(one, to), new(big.Rat).Sub(one, rational(t, f.With[state]))
+	rest, was := new(big.Rat).Sub(one, to), new(big.Rat).Sub(one, rational(t, prior[state]))
 	out, sum, largest := map[string]string{state: to.FloatString(9)}, new(big.Rat).Set(to), ""
-	for name, chance := range f.With {
+	for name, chance := range prior {
 		if name == state {
 			continue
 		}
 		scaled := rational(t, chance)
 		if was.Sign() == 0 {
-			scaled.Quo(rest, big.NewRat(int64(len(f.With)-1), 1))
+			scaled.Quo(rest, big.NewRat(int64(len(prior)-1), 1))
 		} else {
 			scaled.Mul(scaled, rest).Quo(scaled, was)
 		}

@@ -241,6 +241,9 @@ func richMoney(t *rapid.T) map[string]any {
 		switch rapid.IntRange(0, 2).Draw(t, "form") {
 		case 0:
 			rates[code] = amount("rate", 60)
+			if strings.HasPrefix(code, "hours.") {
+				rates[code] = hundredths(rapid.IntRange(0, 6000).Draw(t, "hours"))
+			}
 		default:
 			low, more, most := rapid.IntRange(0, 4000).Draw(t, "low"), rapid.IntRange(0, 4000).Draw(t, "more"), rapid.IntRange(0, 4000).Draw(t, "most")
 			rate := map[string]any{"low": hundredths(low), "likely": hundredths(low + more), "high": hundredths(low + more + most)}
