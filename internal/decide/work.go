@@ -3,8 +3,10 @@ package decide
 import (
 	"strings"
 
+	"railhead/internal/belief"
 	"railhead/internal/contents"
 	"railhead/internal/estimate"
+	"railhead/internal/money"
 	"railhead/internal/takeoff"
 )
 
@@ -39,6 +41,36 @@ func kindsOf(items []takeoff.Item) (out kinds) {
 	for i := range items {
 		out |= kindOf[items[i].Work]
 	}
+	return out
+}
+
+// oneOfEach is one of each kind of work that any option has, or may turn out to
+// have: rates rest on the kinds alone.
+func (r *reckoning) oneOfEach() []takeoff.Item {
+	var all kinds
+	for g := range r.measured {
+		for i := range r.measured[g] {
+			chances := r.chances(r.now, g, i).byList()
+			for l, items := range r.measured[g][i].lists() {
+				if chances[l] > 0 {
+					all |= kindsOf(items)
+				}
+			}
+		}
+	}
+	var out []takeoff.Item
+	for _, w := range takeoff.Works() {
+		if all&kindOf[w] != 0 {
+			out = append(out, takeoff.Item{Work: w, Quantity: money.One})
+		}
+	}
+	return out
+}
+
+// byList is the chance that each list of work comes up.
+func (c chances) byList() [lists]belief.Chance {
+	out := [lists]belief.Chance{listCertain: belief.Certain, listBehind: c.behind, listClosing: c.closing}
+	copy(out[listFound:], c.found[:])
 	return out
 }
 

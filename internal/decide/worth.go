@@ -68,12 +68,7 @@ func (d *Decisions) Odds(group int) (contents.Odds, []string, bool) {
 // nobody gave, each once.
 func (d *Decisions) Assumptions() []finding.Assumption {
 	r := d.reckoning
-	var lines []estimate.Line
-	for g := range r.measured {
-		for i := range r.measured[g] {
-			lines = append(lines, r.linesOf(g, i)...)
-		}
-	}
+	lines := r.book.Price("", r.oneOfEach())
 	lines = append(lines, r.book.Shared(r.mayCall(), nil)...)
 	out := r.book.Assumptions(lines, "worth.open_gap", "worth.stray_overhead", "material.probe")
 	if len(r.ms) > 0 {
