@@ -6,11 +6,16 @@ import "railhead/internal/money"
 // in each state, by the rule of Bayes, and how probable the signal was. A signal
 // that cannot come leaves the belief as it was.
 func (b Belief) Given(likelihood []Chance) (posterior Belief, signal Chance) {
-	joint, whole := b.joint(likelihood)
-	if whole == 0 {
+	posterior, whole := b.given(likelihood)
+	return posterior, rounded(whole)
+}
+
+func (b Belief) given(likelihood []Chance) (posterior Belief, signal both) {
+	joint, signal := b.joint(likelihood)
+	if signal == 0 {
 		return b, 0
 	}
-	return money.Apportion(Certain, joint), rounded(whole)
+	return money.Apportion(Certain, joint), signal
 }
 
 // both is the probability of a state and a signal together, in billionths of a

@@ -43,11 +43,11 @@ func Sample(prior Belief, signals [][]Chance, best Best) money.Amount {
 	values, chances := make([]money.Amount, len(signals)), make([]both, len(signals))
 	var all both
 	for s, likelihood := range signals {
-		joint, chance := prior.joint(likelihood)
+		posterior, chance := prior.given(likelihood)
 		if chance == 0 {
 			continue
 		}
-		values[s], chances[s] = best(money.Apportion(Certain, joint)), chance
+		values[s], chances[s] = best(posterior), chance
 		all += chance
 	}
 	return gain(money.Mean(values, chances, all), best(prior))

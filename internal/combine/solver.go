@@ -20,15 +20,10 @@ type Solver struct {
 // false where nothing is possible. Of equals it is the first.
 func (p *Problem) Best() (pick []int, value money.Amount, ok bool) { return new(Solver).Best(p) }
 
-// RunnerUp is the best combination that differs from pick somewhere.
-func (p *Problem) RunnerUp(pick []int) (second []int, value money.Amount, ok bool) {
-	return new(Solver).RunnerUp(p, pick)
-}
-
 // Best is what [Problem.Best] is.
 func (s *Solver) Best(p *Problem) (pick []int, value money.Amount, ok bool) { return s.solve(p, nil) }
 
-// RunnerUp is what [Problem.RunnerUp] is.
+// RunnerUp is the best combination that differs from pick somewhere.
 func (s *Solver) RunnerUp(p *Problem, pick []int) (second []int, value money.Amount, ok bool) {
 	switch {
 	case !p.fits(pick):

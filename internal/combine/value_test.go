@@ -114,7 +114,7 @@ func TestPicksThatAreNone(t *testing.T) {
 		if c := p.Charges(pick); c != nil {
 			t.Errorf("%v is charged %v", pick, c)
 		}
-		if second, v, ok := p.RunnerUp(pick); !ok || v != 3 || len(second) != 2 {
+		if second, v, ok := new(Solver).RunnerUp(p, pick); !ok || v != 3 || len(second) != 2 {
 			t.Errorf("instead of %v: %v, %d, %v", pick, second, v, ok)
 		}
 	}

@@ -58,9 +58,6 @@ type Money struct {
 	Gain  money.Amount // expected: what may stop it is counted
 }
 
-// Net is the gain less the expected cost.
-func (m *Money) Net() money.Amount { return m.Gain.Minus(m.Cost.Mean) }
-
 // Room is the room's best combination, and what stands beside it.
 type Room struct {
 	Best     Combination

@@ -416,7 +416,7 @@ func (s *slow) net(picks []int) (float64, bool) {
 		heights[c.Placed] = h
 		if h != c.Height {
 			swaps := []cabinet.Swap{{Cabinet: c.Placed, Height: h}}
-			sum := s.price(takeoff.Of(s.k, takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps}).Items)
+			sum := s.price(takeoff.NewSite(s.k).Of(takeoff.Job{Option: kitchen.RemoveTaller, Swaps: swaps}).Items)
 			up := wanted
 			for _, g := range c.groups {
 				up = up && (swapOf(of(s.d.Overheads[g].Options, kitchen.RemoveTaller), c.Placed) == 0 || s.closes(g))

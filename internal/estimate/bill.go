@@ -41,13 +41,12 @@ func (bill *Bill) add(b *Book, l billed) {
 	bill.lines = append(bill.lines, l)
 }
 
-// Sum adds the lines up.
-func (bill Bill) Sum() Sum { return bill.sum(nil, none) }
-
 // SumWith adds the lines up with those in whose price a rate has a part at the
 // rates of another book, from which the bill's own differs in that rate alone.
 func (bill Bill) SumWith(b *Book, code string) Sum { return bill.sum(b, index(code)) }
 
+// sum adds the lines up, with those that rest on what has changed at the rates of
+// another book.
 func (bill Bill) sum(b *Book, changed int) Sum {
 	var s Sum
 	for i := range bill.lines {

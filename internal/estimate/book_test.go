@@ -39,7 +39,7 @@ func TestEveryRateOfTheCatalogueIsInTheBook(t *testing.T) {
 }
 
 func TestBuiltInRatesGoUp(t *testing.T) {
-	for _, b := range Builtins() {
+	for _, b := range builtins {
 		if b.Low < 0 || b.Low > b.Likely || b.Likely > b.High || b.Per == "" {
 			t.Errorf("%+v", b)
 		}

@@ -28,9 +28,6 @@ func sorted(tables ...[]Builtin) []Builtin {
 	return all
 }
 
-// Builtins are all built-in rates, in order of code.
-func Builtins() []Builtin { return slices.Clone(builtins) }
-
 // Codes are the codes of all rates, in order.
 func Codes() []string {
 	codes := make([]string, len(builtins))

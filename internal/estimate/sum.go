@@ -49,16 +49,6 @@ func (s *Sum) need(t Trade, j *job) {
 	s.Needs[Site] = s.Needs[Site] || j.dusty
 }
 
-// Plus is what both come to.
-func (s Sum) Plus(t Sum) Sum {
-	s.Bought = s.Bought.Plus(t.Bought)
-	for i := range s.Labour {
-		s.Labour[i] = s.Labour[i].Plus(t.Labour[i])
-		s.Needs[i] = s.Needs[i] || t.Needs[i]
-	}
-	return s
-}
-
 // Add adds what other work is expected to come to where it comes up with a chance.
 func (s *Sum) Add(t *Sum, c belief.Chance) {
 	s.Bought = s.Bought.Plus(c.Of(t.Bought))
@@ -68,13 +58,4 @@ func (s *Sum) Add(t *Sum, c belief.Chance) {
 		}
 		s.Needs[i] = s.Needs[i] || t.Needs[i]
 	}
-}
-
-// At is what the work is expected to come to where it comes up with a chance.
-func (s Sum) At(c belief.Chance) Sum {
-	s.Bought = c.Of(s.Bought)
-	for i := range s.Labour {
-		s.Labour[i] = c.Of(s.Labour[i])
-	}
-	return s
 }

@@ -21,7 +21,7 @@ func BenchmarkOf(b *testing.B) {
 		b.Run(o.String(), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				Of(k, j)
+				NewSite(k).Of(j)
 			}
 		})
 	}

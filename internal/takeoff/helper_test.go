@@ -98,7 +98,7 @@ func job(k *kitchen.Kitchen, o kitchen.Option, spans ...survey.WallSpan) Job {
 }
 
 func take(k *kitchen.Kitchen, o kitchen.Option, spans ...survey.WallSpan) Takeoff {
-	return Of(k, job(k, o, spans...))
+	return NewSite(k).Of(job(k, o, spans...))
 }
 
 // sums are the quantities by kind of work.

@@ -20,9 +20,6 @@ type Job struct {
 	Bare bool
 }
 
-// Of measures a job, the only one in its kitchen.
-func Of(k *kitchen.Kitchen, job Job) Takeoff { return NewSite(k).Of(job) }
-
 // Of measures a job. Keeping an overhead takes no work but for cabinets that are
 // exchanged under it.
 func (s *Site) Of(job Job) Takeoff {

@@ -78,7 +78,7 @@ func TestTallerRow(t *testing.T) {
 	for i := range k.Plan.Cabinets {
 		j.Swaps = append(j.Swaps, cabinet.Swap{Cabinet: &k.Plan.Cabinets[i], Height: 900 * mm, Top: 2360 * mm})
 	}
-	got := Of(k, j)
+	got := NewSite(k).Of(j)
 	want(t, got.Items, map[Work]string{
 		BoardOff: "1.89", FrameOff: "14.67", Patch: "1.683", Paint: "2.133", Waste: "122.613", WasteMass: "26.775",
 		Filler: "1.2", TallerFront: "0.288", ExchangeOrder: "2",
@@ -93,5 +93,5 @@ func TestShorterCabinetsUnderWhatStays(t *testing.T) {
 	k := cook(threeMetres().Room.Walls, hung(0, 0, 600, 2120))
 	j := job(k, kitchen.Keep)
 	j.Swaps = []cabinet.Swap{{Cabinet: &k.Plan.Cabinets[0], Height: 500 * mm, Top: 1960 * mm}}
-	want(t, Of(k, j).Items, map[Work]string{ShorterFront: "0.096", ExchangeOrder: "1"})
+	want(t, NewSite(k).Of(j).Items, map[Work]string{ShorterFront: "0.096", ExchangeOrder: "1"})
 }

@@ -287,7 +287,7 @@ func TestBareIsTheSameWork(t *testing.T) {
 					j.Swaps = append(j.Swaps, cabinet.Swap{Cabinet: c, Height: h, Top: c.Underside + h})
 				}
 			}
-			told := Of(k, j)
+			told := NewSite(k).Of(j)
 			j.Bare = true
 			if got, want := fmt.Sprintf("%+v", site.Of(j)), fmt.Sprintf("%+v", wordless(told)); got != want {
 				t.Fatalf("%s: %s, told %s", j.Option, got, want)

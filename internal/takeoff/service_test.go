@@ -25,7 +25,7 @@ func TestServicesThatWereSeen(t *testing.T) {
 	k := cook([]survey.Wall{wall(3000, 2400, o)})
 	open := job(k, kitchen.OpenPart, survey.WallSpan{From: 900 * mm, To: 1700 * mm})
 	open.Reached = func(_ *survey.Overhead, s *survey.Service) bool { return s.Kind != survey.DuctRun }
-	have := sums(Of(k, open).Items)
+	have := sums(NewSite(k).Of(open).Items)
 	if have[RerouteWire] != "0.9" || have[ReroutePipe] != "" || have[RerouteDuct] != "" || have[BackingBoard] != "0.24" {
 		t.Errorf("opened: %v", have) // wire 0.8, cable 0.1, over 0.8 together
 	}

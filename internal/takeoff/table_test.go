@@ -84,7 +84,7 @@ func TestWorksAreListedOnce(t *testing.T) {
 }
 
 func TestPieces(t *testing.T) {
-	i := Pieces(Probe, "/survey/walls/0/overheads/0", 2)
+	i := pieces(Probe, "/survey/walls/0/overheads/0", 2, false)
 	reworked(t, i)
 	if i.Quantity != 2000 || i.Work != Probe || i.Pointer != "/survey/walls/0/overheads/0" {
 		t.Errorf("%+v", i)

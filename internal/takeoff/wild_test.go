@@ -71,7 +71,7 @@ func TestWildKitchens(t *testing.T) {
 		o := anyOption(t)
 		for _, g := range k.Groups() {
 			applied := kitchen.AppliedOptions{g.ID: {Option: o, By: kitchen.ByChoice}}
-			got := Of(k, Job{Group: g, Option: o, Cuts: trim.Plan(k, found, applied)})
+			got := NewSite(k).Of(Job{Group: g, Option: o, Cuts: trim.Plan(k, found, applied)})
 			for i, item := range everything(got) {
 				reworked(t, item)
 				if item.Quantity <= 0 {

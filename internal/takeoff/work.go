@@ -58,12 +58,8 @@ func (w Work) Unit() string {
 	}
 }
 
-// Pieces is an item of work that is counted: probe holes, ceilings to measure
+// pieces is an item of work that is counted: probe holes, ceilings to measure
 // again, cabinets to lower.
-func Pieces(w Work, pointer string, count int) Item {
-	return pieces(w, pointer, count, false)
-}
-
 func pieces(w Work, pointer string, count int, bare bool) Item {
 	a := account{bare: bare}
 	a.add(a.number("count", count))
