@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"railhead/internal/belief"
+	"railhead/internal/combine"
 	"railhead/internal/contents"
 	"railhead/internal/estimate"
 	"railhead/internal/finding"
@@ -49,7 +50,10 @@ func (d *Decisions) Flips() []Flip {
 		return nil
 	}
 	r, advice := d.reckoning, d.best.picks
-	return nearest(append(r.flipsFrom(advice), r.ceilingFlips(advice)...))
+	other := *r // the search for the ceiling's shares nothing that the other changes
+	other.solver, other.things, other.spare = &combine.Solver{Effort: effort}, nil, nil
+	ofCeiling := beside(func() []Flip { return other.ceilingFlips(advice) })
+	return nearest(append(r.flipsFrom(advice), ofCeiling()...))
 }
 
 // Odds is what is believed of a group's contents, and the groups that share them;
