@@ -1,0 +1,46 @@
+package fill
+
+import "railhead/internal/length"
+
+// coarsest is the coarsest grid on which a run has the same best answers: the longest length that divides everything
+// there is. Nothing is lost on it. With the order of the cabinets, fillers and open stretches settled, what is left to
+// choose is how wide the fillers and stretches are, between bounds and for a price by width; there is always a best
+// choice where nothing can be moved any more, because all of it has come up against something that is on the grid.
+func (r *Run) coarsest() length.Length {
+	g := gcd(r.Length, r.Panel)
+	for _, s := range r.Sizes {
+		g = gcd(g, s.Width)
+	}
+	for _, f := range r.Fixed {
+		g = gcd(gcd(g, f.At), f.Width)
+	}
+	for _, l := range r.Limits {
+		g = gcd(gcd(g, l.From), l.To)
+		for _, s := range l.Sides {
+			g = gcd(g, r.whole(s.Least))
+		}
+	}
+	for _, l := range r.Lines {
+		if l%r.Grid == 0 {
+			g = gcd(g, l)
+		}
+	}
+	for _, e := range r.Ends {
+		g = gcd(g, r.whole(e.Least))
+	}
+	return gcd(gcd(g, r.leastFiller()), r.leastOpen())
+}
+
+// whole is a length rounded up to the grid.
+func (r *Run) whole(l length.Length) length.Length { return (l + r.Grid - 1) / r.Grid * r.Grid }
+
+// leastFiller and leastOpen are a Grid at least: what is narrower is not there.
+func (r *Run) leastFiller() length.Length { return r.whole(max(r.Grid, r.LeastFiller)) }
+func (r *Run) leastOpen() length.Length   { return r.whole(max(r.Grid, r.LeastOpen)) }
+
+func gcd(a, b length.Length) length.Length {
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return max(a, -a)
+}
