@@ -20,12 +20,7 @@ type billed struct {
 // Bill prices items line by line.
 func (b *Book) Bill(items []takeoff.Item) Bill {
 	out := Bill{make([]billed, 0, 2*len(items))}
-	for i := range items {
-		item := &items[i]
-		j := jobs[item.Work]
-		if j == nil || item.Quantity <= 0 {
-			continue
-		}
+	for item, j := range jobsOf(items) {
 		if j.hours != none {
 			out.add(b, billed{job: j, quantity: item.Quantity, labour: true})
 		}

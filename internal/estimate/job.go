@@ -1,6 +1,10 @@
 package estimate
 
-import "railhead/internal/takeoff"
+import (
+	"iter"
+
+	"railhead/internal/takeoff"
+)
 
 // job is who does a kind of work and which rates make its price.
 type job struct {
@@ -48,4 +52,17 @@ func with(w takeoff.Work, j job) *job {
 	j.hoursCode, j.wageCode, j.materialCode = prefixHours+string(w), prefixWage+j.trade.String(), prefixMaterial+string(w)
 	j.hours, j.wage, j.material = index(j.hoursCode), index(j.wageCode), index(j.materialCode)
 	return &j
+}
+
+// jobsOf are the items that are priced, each with its job: those of a kind of work that has rates, and of which there
+// is any.
+func jobsOf(items []takeoff.Item) iter.Seq2[*takeoff.Item, *job] {
+	return func(yield func(*takeoff.Item, *job) bool) {
+		for i := range items {
+			item := &items[i]
+			if j := jobs[item.Work]; j != nil && item.Quantity > 0 && !yield(item, j) {
+				return
+			}
+		}
+	}
 }

@@ -20,12 +20,7 @@ func (b *Book) PriceAt(group string, items []takeoff.Item, e Event) []Line {
 		return nil
 	}
 	p := pricing{b, group, e, make([]Line, 0, 2*len(items)), Sum{}}
-	for i := range items {
-		item := &items[i]
-		j := jobs[item.Work]
-		if j == nil || item.Quantity <= 0 {
-			continue
-		}
+	for item, j := range jobsOf(items) {
 		if j.hours != none {
 			p.labour(item, j)
 		}

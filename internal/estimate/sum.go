@@ -17,12 +17,7 @@ type Sum struct {
 // Sum adds up the means of the lines that Price makes of items.
 func (b *Book) Sum(items []takeoff.Item) Sum {
 	var s Sum
-	for i := range items {
-		item := &items[i]
-		j := jobs[item.Work]
-		if j == nil || item.Quantity <= 0 {
-			continue
-		}
+	for item, j := range jobsOf(items) {
 		if j.hours != none {
 			s.addLabour(j, labour(item.Quantity, &b.rates[j.hours], &b.rates[j.wage]).Mean())
 		}
