@@ -4,6 +4,8 @@ import (
 	"errors"
 	"strconv"
 	"strings"
+
+	"railhead/internal/decimal"
 )
 
 var errInteger = errors.New("not a whole number")
@@ -18,7 +20,7 @@ func wholeNumber(text string) (int, bool) {
 	if strings.HasPrefix(text, "-") {
 		sign, text = -1, text[1:]
 	}
-	digits, exponent := decimal(text)
+	digits, exponent := decimal.Parts(text)
 	switch {
 	case digits == "":
 		return 0, true
@@ -29,33 +31,4 @@ func wholeNumber(text string) (int, bool) {
 	}
 	n, err := strconv.Atoi(digits + strings.Repeat("0", exponent))
 	return sign * n, err == nil
-}
-
-// decimal is an unsigned JSON number as its significant digits and a power of ten.
-func decimal(text string) (digits string, exponent int) {
-	mantissa, power := text, ""
-	if at := strings.IndexAny(text, "eE"); at >= 0 {
-		mantissa, power = text[:at], text[at+1:]
-	}
-	whole, places, _ := strings.Cut(mantissa, ".")
-	all := whole + places
-	digits = strings.TrimRight(all, "0")
-	exponent = saturated(power) + len(all) - len(digits) - len(places)
-	return strings.TrimLeft(digits, "0"), exponent
-}
-
-// saturated reads an exponent, as ±10^9 where it is beyond that.
-func saturated(power string) int {
-	if power == "" {
-		return 0
-	}
-	const most = 1_000_000_000
-	n, err := strconv.Atoi(power)
-	if err != nil && strings.HasPrefix(power, "-") {
-		return -most
-	}
-	if err != nil {
-		return most
-	}
-	return max(-most, min(most, n))
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"railhead/api"
+	"railhead/internal/decimal"
 	"railhead/internal/finding"
 )
 
@@ -65,7 +66,7 @@ func exact(in api.Amount) (value *big.Rat, problem string) {
 	if !pattern.MatchString(in.Text) {
 		return nil, ".amount.syntax"
 	}
-	digits, exponent := significant(strings.TrimPrefix(in.Text, "-"))
+	digits, exponent := decimal.Parts(strings.TrimPrefix(in.Text, "-"))
 	switch {
 	case digits == "":
 		return new(big.Rat), ""
@@ -81,29 +82,4 @@ func exact(in api.Amount) (value *big.Rat, problem string) {
 		return nil, ".amount.too_large"
 	}
 	return value, ""
-}
-
-// significant is a decimal number without sign as its digits, without needless zeros, and a power of ten.
-func significant(text string) (digits string, exponent int) {
-	mantissa, power, _ := strings.Cut(strings.ToLower(text), "e")
-	whole, places, _ := strings.Cut(mantissa, ".")
-	all := whole + places
-	digits = strings.TrimRight(all, "0")
-	exponent = saturated(power) + len(all) - len(digits) - len(places)
-	return strings.TrimLeft(digits, "0"), exponent
-}
-
-// saturated is an exponent, or one far beyond any use with its sign.
-func saturated(power string) int {
-	const far = 1_000_000_000
-	n, err := strconv.Atoi(power)
-	switch {
-	case power == "":
-		return 0
-	case err == nil:
-		return max(-far, min(far, n))
-	case strings.HasPrefix(power, "-"):
-		return -far
-	}
-	return far
 }
