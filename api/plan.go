@@ -12,6 +12,7 @@ type Plan struct {
 	Cooking            *Cooking     `json:"cooking,omitzero" doc:"The cooking appliance and its hood."`
 	Cabinets           []Cabinet    `json:"cabinets,omitempty" maxItems:"1000" doc:"The planned cabinets."`
 	Fillers            []Filler     `json:"fillers,omitempty" maxItems:"1000" doc:"Closing pieces between cabinets or to walls."`
+	Appliances         []Appliance  `json:"appliances,omitempty" maxItems:"200" doc:"Appliances that take up room along the walls."`
 	OldCabinets        []OldCabinet `json:"old_cabinets,omitempty" maxItems:"200" doc:"The old kitchen's cabinets, for what shows after removal."`
 }
 
@@ -59,6 +60,7 @@ type Cabinet struct {
 	Door      *Door   `json:"door,omitzero" doc:"Its front."`
 	Corner    *Corner `json:"corner,omitzero" doc:"Makes it a corner cabinet."`
 	Built     string  `json:"built,omitempty" enum:"lying,upright" doc:"How a tall carcass is put together; default lying."`
+	Keep      bool    `json:"keep,omitzero" doc:"Whether it stays where cabinets are proposed for the walls; an assessment is the same with and without it."`
 }
 
 // Door is a cabinet's front.

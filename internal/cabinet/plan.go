@@ -15,6 +15,7 @@ type Plan struct {
 	Cooking       *Cooking
 	Cabinets      []Placed
 	Fillers       []Filler
+	Appliances    []Appliance
 	Old           []Old
 }
 
@@ -33,6 +34,7 @@ type Placed struct {
 	Door        *Door
 	Corner      *Corner
 	Upright     bool // a tall carcass that is put together standing
+	Keep        bool // it stays where cabinets are proposed
 }
 
 // Width is its extent along its wall.

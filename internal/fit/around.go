@@ -23,10 +23,11 @@ type seen struct {
 	side from
 }
 
-// placedAt is a cabinet as a wall sees it.
+// placedAt is a cabinet as a wall sees it, or an appliance in a cabinet's stead.
 type placedAt struct {
 	c *cabinet.Placed
 	seen
+	appliance *cabinet.Appliance // nil for a cabinet
 }
 
 // view is what a wall sees: its own floor area, the areas around the inside
@@ -46,14 +47,14 @@ func viewFrom(room *survey.Room, wall int) view {
 func (v view) sees(out []placedAt, c *cabinet.Placed) []placedAt {
 	for _, p := range c.Native(v.room) {
 		if s, ok := v.area(p); ok {
-			out = append(out, placedAt{c, s})
+			out = append(out, placedAt{c, s, nil})
 		}
 	}
 	return out
 }
 
-// others are the plan's other cabinets that share some height with one, as the
-// wall sees them.
+// others are the plan's other cabinets, and its appliances, that share some height
+// with one, as the wall sees them.
 func (v view) others(k *kitchen.Kitchen, c *cabinet.Placed) []placedAt {
 	out := make([]placedAt, 0, len(k.Plan.Cabinets))
 	for i := range k.Plan.Cabinets {
@@ -62,7 +63,7 @@ func (v view) others(k *kitchen.Kitchen, c *cabinet.Placed) []placedAt {
 			out = v.sees(out, o)
 		}
 	}
-	return out
+	return v.appliances(out, k, c)
 }
 
 // area is a floor area in the wall's coordinates: its own, around an inside
@@ -94,13 +95,13 @@ func (v view) around(p cabinet.Patch, side from) (seen, bool) {
 	return seen{}, false
 }
 
-// underfoot is below every floor: what stands on the floor reaches down to it.
-const underfoot = -length.Max
+// Underfoot is below every floor: what stands on the floor reaches down to it.
+const Underfoot = -length.Max
 
 // lowest is where a cabinet begins, above the datum; of a standing one, its feet.
 func lowest(c *cabinet.Placed) length.Length {
 	if c.Stands() {
-		return underfoot
+		return Underfoot
 	}
 	return c.Underside
 }

@@ -7,8 +7,8 @@ import (
 	"railhead/internal/survey"
 )
 
-// cookingArea is the floor area under the cooking surface.
-func cookingArea(k *kitchen.Kitchen) cabinet.Patch {
+// CookingArea is the floor area under the cooking surface of a plan that has one.
+func CookingArea(k *kitchen.Kitchen) cabinet.Patch {
 	cook := k.Plan.Cooking
 	area := cabinet.Patch{Wall: cook.Wall, From: cook.From, To: cook.To}
 	for i := range k.Plan.Cabinets {

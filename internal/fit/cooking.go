@@ -33,9 +33,9 @@ func overCooking(k *kitchen.Kitchen) []finding.Finding {
 	if cook == nil {
 		return nil
 	}
-	need := cookingNeed(cook)
+	need := CookingNeed(cook)
 	var out []finding.Finding
-	for _, c := range combustibles(k, cookingArea(k)) {
+	for _, c := range combustibles(k, CookingArea(k)) {
 		have := c.underside.Minus(cook.Surface)
 		if have.CmpLength(need) >= 0 {
 			continue
@@ -50,7 +50,8 @@ func overCooking(k *kitchen.Kitchen) []finding.Finding {
 	return append(out, belowUsual(cook, need)...)
 }
 
-func cookingNeed(cook *cabinet.Cooking) length.Length {
+// CookingNeed is the least height from a cooking surface up to what can burn.
+func CookingNeed(cook *cabinet.Cooking) length.Length {
 	if cook.Clearance > 0 {
 		return cook.Clearance
 	}

@@ -44,14 +44,10 @@ const ordinaryFront = 20 * length.Millimetre
 // under their lip. It needs the fit gap to swing and to be adjusted; a lip below
 // its top stops it.
 func (d *inFront) lip(p cabinet.Patch) {
-	thickness := ordinaryFront
-	if d.c.Door != nil {
-		thickness = max(d.c.Door.Thickness, 1)
+	p.Near, p.Far = p.Far, p.Far+FrontDepth(d.c.Door)
+	if p.Near == p.Far {
+		return
 	}
-	if d.c.Door != nil && d.c.Door.Opens == cabinet.OpensUp {
-		return // its rise asks for more
-	}
-	p.Near, p.Far = p.Far, p.Far+thickness
 	for _, o := range hangingOver(d.k, d.sky, p) {
 		have := o.low.Minus(d.c.Top)
 		if have.CmpLength(d.k.System.FitGap) >= 0 {
@@ -63,6 +59,19 @@ func (d *inFront) lip(p cabinet.Patch) {
 			Need:   finding.Up(d.k.System.FitGap.Exact()), Have: finding.Down(have),
 			Remedies: remedies(lowerRow, cutOverhead, shorter),
 		})
+	}
+}
+
+// FrontDepth is how deep before a cabinet its front moves where it asks for the fit
+// gap above it; 0 for a lift-up front, whose rise asks for more, and for none.
+func FrontDepth(d *cabinet.Door) length.Length {
+	switch {
+	case d == nil:
+		return ordinaryFront
+	case d.Opens == cabinet.OpensNot || d.Opens == cabinet.OpensUp:
+		return 0
+	default:
+		return max(d.Thickness, 1)
 	}
 }
 

@@ -95,6 +95,11 @@ func newUnder(k *kitchen.Kitchen, o *survey.Overhead) []survey.Span {
 	if cook := k.Plan.Cooking; cook != nil && cook.Hood != nil && cook.Hood.Kind != cabinet.Downdraft {
 		out = append(out, under(k, o, cabinet.Patch{Wall: cook.Wall, From: cook.From, To: cook.To, Far: cookingDepth})...)
 	}
+	for i := range k.Plan.Appliances {
+		if a := &k.Plan.Appliances[i]; a.Kind == cabinet.HoodOnWall {
+			out = append(out, under(k, o, a.Patch())...)
+		}
+	}
 	return out
 }
 

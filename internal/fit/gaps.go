@@ -25,7 +25,7 @@ func (b *beside) gaps() {
 // row are the cabinets that share the cabinet's height and depth along its wall,
 // those of joined walls that reach around the corner included, from left to right.
 func (b *beside) row(p cabinet.Patch) []placedAt {
-	out := []placedAt{{b.c, seen{p, fromOwnWall}}}
+	out := []placedAt{{b.c, seen{p, fromOwnWall}, nil}}
 	for _, s := range b.others {
 		if s.side != fromFacing && s.Near < p.Far && p.Near < s.Far {
 			out = append(out, s)
@@ -42,7 +42,7 @@ func (b *beside) row(p cabinet.Patch) []placedAt {
 
 // slideIn asks for the side clearance that the last cabinet of a row needs where
 // walls close the row in on both sides. Against anything but walls there is
-// always a way: the neighbour moves. The finding goes with the row's last
+// always a way: the neighbour moves, and an appliance comes later. The finding goes with the row's last
 // cabinet in the plan's order, once.
 func (b *beside) slideIn(p cabinet.Patch, row []placedAt) {
 	_, left := endsAtWall(b.k.Room, p.Wall, false)
@@ -53,7 +53,7 @@ func (b *beside) slideIn(p cabinet.Patch, row []placedAt) {
 	}
 	free, reached := length.Length(0), length.Length(0)
 	for _, o := range row {
-		if o.side == fromOwnWall && o.c.Index > b.c.Index {
+		if o.appliance != nil || o.side == fromOwnWall && o.c.Index > b.c.Index {
 			return
 		}
 		free += max(min(o.From, whole)-reached, 0)

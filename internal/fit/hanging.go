@@ -10,6 +10,15 @@ import (
 // (common practice, no source).
 const hookDepth = 50 * length.Millimetre
 
+// Hooking is how far in front of its place a cabinet of a kind is held while it is
+// hooked on; 0 for what is not hooked.
+func Hooking(s *cabinet.System, kind cabinet.Kind) length.Length {
+	if kind != cabinet.Wall || s.Rail == nil {
+		return 0
+	}
+	return hookDepth
+}
+
 // hanging says how a wall cabinet gets onto its rail: the lift needs room above
 // its final place, over its whole footprint and over the strip in front of it
 // from which it is hooked on. A hanger that lets the cabinet hang low gives that

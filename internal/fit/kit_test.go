@@ -130,6 +130,19 @@ func window(k *kitchen.Kitchen, wall int, from, to, sill, head, casing length.Le
 	})
 }
 
+// appliance puts an appliance of ordinary depth into the plan.
+func appliance(k *kitchen.Kitchen, kind cabinet.ApplianceKind, wall int, from, width, top length.Length, change ...func(*cabinet.Appliance)) {
+	n := strconv.Itoa(len(k.Plan.Appliances))
+	a := cabinet.Appliance{
+		ID: "x" + n, Pointer: "/plan/appliances/" + n, Kind: kind, Wall: wall, From: from, To: from + width, Depth: 600 * mm, Top: top,
+		Hangs: kind == cabinet.HoodOnWall, Underside: top - 100*mm,
+	}
+	for _, f := range change {
+		f(&a)
+	}
+	k.Plan.Appliances = append(k.Plan.Appliances, a)
+}
+
 // told is a finding in short: code, severity, need and have in millimetres.
 func told(f finding.Finding) string {
 	out := f.Code + " " + f.Severity.String()

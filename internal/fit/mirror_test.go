@@ -65,6 +65,14 @@ func anyKitchen(t *rapid.T) *kitchen.Kitchen {
 		from := grid("old", 0, 2000)
 		k.Plan.Old = append(k.Plan.Old, cabinet.Old{Wall: rapid.IntRange(0, 2).Draw(t, "old on wall"), From: from, To: from + grid("old width", 200, 900), Depth: 320 * mm})
 	}
+	for range rapid.IntRange(0, 2).Draw(t, "appliances") {
+		kind := cabinet.ApplianceKind(rapid.IntRange(0, int(cabinet.OtherAppliance)).Draw(t, "appliance"))
+		appliance(k, kind, rapid.IntRange(0, 2).Draw(t, "appliance on wall"), grid("appliance from", 0, 2000), grid("appliance width", 200, 900), grid("appliance top", 600, 2000), func(a *cabinet.Appliance) {
+			a.Left.Need, a.Right.Need, a.Above.Need = grid("left", 0, 50), grid("right", 0, 50), grid("above", 0, 800)
+			a.Left.Stated, a.Right.Stated = rapid.Bool().Draw(t, "left stated"), rapid.Bool().Draw(t, "right stated")
+			a.Hangs, a.Underside = rapid.Bool().Draw(t, "hangs"), a.Top-grid("appliance height", 50, 600)
+		})
+	}
 	from := grid("cooking", 0, 1500)
 	k.Plan.Cooking = &cabinet.Cooking{Pointer: "/plan/cooking", Wall: rapid.IntRange(0, 2).Draw(t, "cooking on wall"), From: from, To: from + 600*mm, Surface: k.Plan.Counter,
 		Hood: &cabinet.Hood{Underside: grid("hood", 1200, 1700)}}
@@ -119,6 +127,13 @@ func mirrored(k *kitchen.Kitchen) *kitchen.Kitchen {
 		f := &plan.Fillers[i]
 		f.From, f.To = turn(f.Wall, f.From, f.To)
 		f.Wall = last - f.Wall
+	}
+	plan.Appliances = slices.Clone(plan.Appliances)
+	for i := range plan.Appliances {
+		a := &plan.Appliances[i]
+		a.From, a.To = turn(a.Wall, a.From, a.To)
+		a.Wall = last - a.Wall
+		a.Left, a.Right = a.Right, a.Left
 	}
 	for i := range plan.Old {
 		o := &plan.Old[i]

@@ -3,6 +3,7 @@ package fit
 import (
 	"railhead/internal/cabinet"
 	"railhead/internal/finding"
+	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/survey"
 )
@@ -26,7 +27,7 @@ func (b *beside) openings(p cabinet.Patch) {
 
 func (b *beside) opening(p cabinet.Patch, o *survey.Opening) {
 	from, to := o.From-o.Casing, o.To+o.Casing
-	low, high := b.cased(p.Wall, o)
+	low, high := Cased(b.k, p.Wall, o)
 	if high.CmpLength(lowest(b.c)) <= 0 {
 		return
 	}
@@ -44,7 +45,7 @@ func (b *beside) opening(p cabinet.Patch, o *survey.Opening) {
 // what of it the depth covers.
 func (b *beside) openingBeside(q cabinet.Patch, o *survey.Opening) {
 	from, to, shared := common(q.From, q.To, o.From-o.Casing, o.To+o.Casing)
-	low, high := b.cased(q.Wall, o)
+	low, high := Cased(b.k, q.Wall, o)
 	if !shared || high.CmpLength(lowest(b.c)) <= 0 || low.CmpLength(b.c.Top) >= 0 {
 		return
 	}
@@ -58,12 +59,12 @@ func (b *beside) openingBeside(q cabinet.Patch, o *survey.Opening) {
 	})
 }
 
-// cased is an opening's height with its casing, above the datum. Casing runs on
-// all sides but the floor's.
-func (b *beside) cased(wall int, o *survey.Opening) (low, high length.Exact) {
-	low, high = underfoot.Exact(), b.k.Above(wall, o.Head.Value).Plus(o.Casing)
+// Cased is the height of a wall's opening with its casing, above the datum. Casing
+// runs on all sides but the floor's.
+func Cased(k *kitchen.Kitchen, wall int, o *survey.Opening) (low, high length.Exact) {
+	low, high = Underfoot.Exact(), k.Above(wall, o.Head.Value).Plus(o.Casing)
 	if !o.ToFloor {
-		low = b.k.Above(wall, o.Sill.Value).Minus(o.Casing)
+		low = k.Above(wall, o.Sill.Value).Minus(o.Casing)
 	}
 	return low, high
 }

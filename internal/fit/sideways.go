@@ -41,6 +41,7 @@ func sideways(k *kitchen.Kitchen, c *cabinet.Placed) ([]Limit, []finding.Finding
 		b.neighbours(p)
 		b.fillers(p)
 		b.across(p)
+		b.appliances(p)
 		b.openings(p)
 		b.fixtures(p)
 	}
@@ -113,16 +114,20 @@ func (b *beside) wallEnds(p cabinet.Patch) {
 	}
 }
 
-// neighbours holds a patch against the other cabinets of its wall and of the
-// walls joined to it, where they reach around an inside corner.
+// neighbours holds a patch against the other cabinets and the appliances of its
+// wall and of the walls joined to it, where they reach around an inside corner.
 func (b *beside) neighbours(p cabinet.Patch) {
 	for _, s := range b.others {
-		if s.side != fromFacing && p.Overlaps(s.Patch) {
-			b.along(s.c.Pointer, p, s.From, s.To, finding.Finding{
-				Code: "fit.neighbour.overlap", Params: []finding.Param{finding.Word("other", s.c.ID)},
-				Remedies: remedies(moveCabinet, narrower),
-			})
+		if s.side == fromFacing || !p.Overlaps(s.Patch) {
+			continue
 		}
+		code := "fit.neighbour.overlap"
+		if s.appliance != nil {
+			code = "fit.appliance.overlap"
+		}
+		b.along(s.c.Pointer, p, s.From, s.To, finding.Finding{
+			Code: code, Params: []finding.Param{finding.Word("other", s.c.ID)}, Remedies: remedies(moveCabinet, narrower),
+		})
 	}
 }
 

@@ -10,7 +10,7 @@ import (
 // answer.
 func (b *body) readCabinet(i int) {
 	in, pointer := &b.req.Plan.Cabinets[i], item("/plan", "cabinets", i)
-	c := cabinet.Placed{ID: in.ID, Pointer: pointer, Index: i}
+	c := cabinet.Placed{ID: in.ID, Pointer: pointer, Index: i, Keep: in.Keep}
 	kind, kindOK := b.kind(in.Kind, pointer+"/kind")
 	w, onWall := b.onWall(in.Wall, pointer+"/wall")
 	from, fromOK := b.length(in.From, pointer+"/from", anySign)

@@ -20,7 +20,9 @@ var assembled = map[string][]string{
 	".amount.negative":     {"survey", "plan", "system", "money"},
 	".amount.too_large":    {"survey", "plan", "system", "money"},
 	"assume.overhead.":     {"lining", "bottom_member", "new_bottom", "least_stub", "least_run"},
-	"assume.old.":          {"wall_depth", "tall_depth", "base_depth"},
+	"assume.appliance.": {"fridge_depth", "range_depth", "dishwasher_depth", "sink_depth", "hood_depth", "other_depth",
+		"fridge_beside", "fridge_above", "range_above", "sink_above"},
+	"assume.old.": {"wall_depth", "tall_depth", "base_depth"},
 }
 
 // Every code that this package or the packages under it can give has its words in the catalogue.

@@ -77,6 +77,10 @@ func (b *body) namesInPlan() {
 	for i, f := range b.req.Plan.Fillers {
 		fillers.addOptional(f.ID, item("/plan", "fillers", i))
 	}
+	appliances := register{b, "appliance", nil}
+	for i, a := range b.req.Plan.Appliances {
+		appliances.add(a.ID, item("/plan", "appliances", i))
+	}
 	for i, o := range b.req.Plan.OldCabinets {
 		old.add(o.ID, item("/plan", "old_cabinets", i))
 	}

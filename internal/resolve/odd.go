@@ -29,6 +29,7 @@ func (b *body) oddities() {
 		}
 	}
 	b.oddOld()
+	b.oddAppliances()
 	b.oddClosed()
 }
 

@@ -22,6 +22,9 @@ func (b *body) readPlan() {
 		b.readOld(i)
 	}
 	b.readCooking()
+	for i := range in.Appliances {
+		b.readAppliance(i)
+	}
 	b.readDatums()
 }
 

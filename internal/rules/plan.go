@@ -35,6 +35,10 @@ var planRules = []Rule{
 	{Code: "plan.datum.twice", Status: Own, Source: ownRule, Says: "Walls that are levelled together have one datum, and these have one already."},
 	{Code: "plan.cooking.off_wall", Status: Own, Source: impossible, Says: "The cooking appliance reaches to {at}, off the wall."},
 	{Code: "plan.hood.not_a_duct_box", Status: Own, Source: ownRule, Says: "The overhead that this names is not a duct box."},
+	{Code: "plan.appliance.off_wall", Status: Own, Source: impossible, Says: "The appliance reaches to {at}, off the wall."},
+	{Code: "plan.appliance.underside_of_standing", Status: Own, Source: ownRule, Says: "An appliance of this kind stands on the floor; only what hangs has an underside."},
+	{Code: "plan.appliance.height_of_sink", Status: Own, Source: ownRule, Says: "A sink lies in the counter: its height is the counter's."},
+	{Code: "plan.appliance.overlap", Status: Own, Source: impossible, Says: "This appliance takes the place of another over {overlap}."},
 	{Code: "plan.old.off_wall", Status: Own, Source: impossible, Says: "This old cabinet reaches off its wall, which is {length} long."},
 
 	// Planned cabinets.
