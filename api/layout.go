@@ -9,8 +9,8 @@ type LayoutRequest struct {
 
 // Fill says what is to be proposed for the walls.
 type Fill struct {
-	Walls        []string     `json:"walls,omitempty" maxItems:"50" items:"^[A-Za-z0-9._-]{1,40}$" doc:"Walls to fill; default all. What is planned on others stays."`
-	Kinds        []string     `json:"kinds,omitempty" maxItems:"3" enum:"wall,tall,base" doc:"Kinds to propose; default all that the system makes. Cabinets of other kinds stay as planned."`
+	Walls        []string     `json:"walls,omitempty" minItems:"1" maxItems:"50" pattern:"^[A-Za-z0-9._-]{1,40}$" doc:"Walls to fill; default all. What is planned on others stays."`
+	Kinds        []string     `json:"kinds,omitempty" minItems:"1" maxItems:"3" enum:"wall,tall,base" doc:"Kinds to propose; default all that the system makes. Cabinets of other kinds stay as planned."`
 	Best         int          `json:"best,omitempty" minimum:"1" maximum:"20" doc:"How many different layouts are answered at most; default 3."`
 	LeastFiller  Length       `json:"least_filler,omitzero" doc:"A filler is at least this wide; default 20 mm or 3/4 in, an assumption."`
 	WallFiller   Length       `json:"wall_filler,omitzero" doc:"Least filler at a side wall, scribed to it; default least_filler."`

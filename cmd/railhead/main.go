@@ -38,7 +38,7 @@ const (
 
 // core is the trade core as the HTTP layer asks for it.
 func core() httpapi.Core {
-	return httpapi.Core{Assess: assess.Assess, Check: assess.Check, Systems: assess.Systems, System: assess.System}
+	return httpapi.Core{Assess: assess.Assess, Check: assess.Check, Layouts: assess.Layouts, CheckLayouts: assess.CheckLayouts, Systems: assess.Systems, System: assess.System}
 }
 
 func (p program) run(ctx context.Context, args []string) int {

@@ -42,11 +42,16 @@ func resolved(ctx context.Context, req *api.Request) (*resolve.Case, []api.Fault
 	_, span := stage(ctx, "resolve")
 	defer span.End()
 	c, faults := resolve.Request(req)
+	return c, told(faults)
+}
+
+// told is what is wrong with a request, with its words.
+func told(faults []resolve.Fault) []api.Fault {
 	out := make([]api.Fault, 0, len(faults))
 	for _, f := range faults {
 		out = append(out, report.Scale{}.Fault(f.Code, f.Pointer, f.Params))
 	}
-	return c, out
+	return out
 }
 
 // result is everything that was computed for one case.

@@ -3,12 +3,15 @@ package decode
 import (
 	"bytes"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/go-json-experiment/json/jsontext"
 	"github.com/santhosh-tekuri/jsonschema/v6"
 	"pgregory.net/rapid"
+
+	"railhead/api"
 )
 
 // oracle is a third party's word on a body: strict JSON, and valid by the
@@ -25,8 +28,13 @@ func oracle(root *jsonschema.Schema, body []byte) bool {
 	return err == nil && root.Validate(document) == nil
 }
 
+// failing is what a test, a fuzz target and a property have in common.
+type failing interface {
+	Fatalf(format string, args ...any)
+}
+
 // agree checks that the typed path, the explaining walk and the contract say the same of a body.
-func agree(t interface{ Fatalf(string, ...any) }, d *Decoder, body []byte) {
+func agree[T any](t failing, d *Decoder[T], body []byte) {
 	good := oracle(d.schema.root, body)
 	found := d.schema.walk(body)
 	if explained := len(found.faults) == 0; explained != good {
@@ -39,14 +47,14 @@ func agree(t interface{ Fatalf(string, ...any) }, d *Decoder, body []byte) {
 	if found.unusable {
 		return
 	}
-	if req, err := typed(found.rest); err != nil || good && !d.shape.holds(req) {
+	if req, err := typed[T](found.rest); err != nil || good && !d.holds(req) {
 		t.Fatalf("contract: good is %v; the rest is not read: %v\n%s\n%s", good, err, body, found.rest)
 	}
 }
 
 // wellFormed is a refusal that a caller can work with: pointers that are
 // pointers, nothing null, no Go names, in order, no repeats.
-func wellFormed(t interface{ Fatalf(string, ...any) }, d *Decoder, body []byte) {
+func wellFormed[T any](t failing, d *Decoder[T], body []byte) {
 	_, refusal := d.Decode(body)
 	if refusal == nil {
 		return
@@ -62,24 +70,33 @@ func wellFormed(t interface{ Fatalf(string, ...any) }, d *Decoder, body []byte) 
 }
 
 func TestContractAndTypedPathAgree(t *testing.T) {
-	d, full := decoder(t), body(t, "full.json")
-	agree(t, d, full)
+	agreeAbout(t, decoder(t), full(t), changes)
+	agreeAbout(t, decoderOf[api.LayoutRequest](t), fullLayout(t), slices.Concat(changes, layoutChanges))
+}
+
+func agreeAbout[T any](t *testing.T, d *Decoder[T], good []byte, changes []change) {
+	t.Helper()
+	agree(t, d, good)
 	for _, c := range changes {
-		agree(t, d, c.apply(t))
+		agree(t, d, c.apply(t, good))
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		bad := spoilt(t, full)
+		bad := spoilt(t, good)
 		agree(t, d, bad)
 		wellFormed(t, d, bad)
 	})
 }
 
 func FuzzContractAndTypedPathAgree(f *testing.F) {
-	d := decoder(f)
-	f.Add(body(f, "full.json"))
+	requests, layouts := decoder(f), decoderOf[api.LayoutRequest](f)
+	f.Add(full(f))
+	f.Add(fullLayout(f))
 	f.Add(body(f, "small.json"))
 	for _, c := range changes {
-		f.Add(c.apply(f))
+		f.Add(c.apply(f, full(f)))
+	}
+	for _, c := range layoutChanges {
+		f.Add(c.apply(f, fullLayout(f)))
 	}
 	small := string(body(f, "small.json"))
 	for _, value := range spoiling {
@@ -91,7 +108,9 @@ func FuzzContractAndTypedPathAgree(f *testing.F) {
 		if len(body) > 1<<16 || hugeExponent.Match(body) {
 			return
 		}
-		agree(t, d, body)
-		wellFormed(t, d, body)
+		agree(t, requests, body)
+		wellFormed(t, requests, body)
+		agree(t, layouts, body)
+		wellFormed(t, layouts, body)
 	})
 }

@@ -37,7 +37,7 @@ func BenchmarkGoodBodyDecodedOnly(b *testing.B) {
 	b.SetBytes(int64(len(data)))
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := typed(data); err != nil {
+		if _, err := typed[api.Request](data); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -1,38 +1,38 @@
 package decode
 
-import (
-	"railhead/api"
-)
+import "reflect"
 
-// Decoder reads request bodies. It is safe for concurrent use.
-type Decoder struct {
+// Decoder reads the bodies of one wire type. It is safe for concurrent use.
+type Decoder[T any] struct {
 	shape  rule
 	schema *schema
 }
 
-// New makes a decoder that explains refusals by the contract, given as OpenAPI 3.1 JSON.
-func New(contract []byte) (*Decoder, error) {
-	schema, err := requestSchema(contract)
+// New makes a decoder that explains refusals by the contract, given as OpenAPI 3.1 JSON,
+// in which a wire type is described under its own name.
+func New[T any](contract []byte) (*Decoder[T], error) {
+	t := reflect.TypeFor[T]()
+	schema, err := schemaOf(t.Name(), contract)
 	if err != nil {
 		return nil, err
 	}
-	return &Decoder{shape: requestShape(), schema: schema}, nil
+	return &Decoder[T]{shape: typeRule(t), schema: schema}, nil
 }
 
 // Decode reads a body. A refusal is nil when the body is good.
-func (d *Decoder) Decode(body []byte) (*api.Request, *Refusal) {
+func (d *Decoder[T]) Decode(body []byte) (*T, *Refusal[T]) {
 	if req := d.typed(body); req != nil {
 		return req, nil
 	}
 	found := d.schema.walk(body)
 	if found.unusable {
-		return nil, &Refusal{Faults: found.faults}
+		return nil, &Refusal[T]{Faults: found.faults}
 	}
-	req, err := typed(found.rest)
+	req, err := typed[T](found.rest)
 	if err == nil && len(found.faults) == 0 {
 		return req, nil
 	}
-	refusal := &Refusal{Faults: found.faults, Rest: req, holes: found.holes}
+	refusal := &Refusal[T]{Faults: found.faults, Rest: req, holes: found.holes}
 	if err != nil {
 		refusal.unreadable()
 	}
@@ -40,13 +40,16 @@ func (d *Decoder) Decode(body []byte) (*api.Request, *Refusal) {
 }
 
 // typed reads a body that has nothing wrong with its shape; nil for any other.
-func (d *Decoder) typed(body []byte) *api.Request {
+func (d *Decoder[T]) typed(body []byte) *T {
 	if suspect(body) {
 		return nil
 	}
-	req, err := typed(body)
-	if err != nil || !d.shape.holds(req) {
+	req, err := typed[T](body)
+	if err != nil || !d.holds(req) {
 		return nil
 	}
 	return req
 }
+
+// holds reports whether a body's members are as their tags say.
+func (d *Decoder[T]) holds(req *T) bool { return d.shape(reflect.ValueOf(req).Elem()) }

@@ -9,9 +9,11 @@ import (
 	"railhead/openapi"
 )
 
-func decoder(t testing.TB) *Decoder {
+func decoder(t testing.TB) *Decoder[api.Request] { return decoderOf[api.Request](t) }
+
+func decoderOf[T any](t testing.TB) *Decoder[T] {
 	t.Helper()
-	d, err := New(openapi.JSON)
+	d, err := New[T](openapi.JSON)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -27,15 +29,30 @@ func body(t testing.TB, name string) []byte {
 	return data
 }
 
+// full is a good request with every member that there is.
+func full(t testing.TB) []byte { return body(t, "full.json") }
+
+// fullLayout is a good request for layouts with every member that there is.
+func fullLayout(t testing.TB) []byte {
+	return []byte(strings.Replace(string(full(t)), "{", `{"fill": `+string(body(t, "fill.json"))+",", 1))
+}
+
 func TestGoodBodiesAreReadAtOnce(t *testing.T) {
-	d := decoder(t)
-	for _, name := range []string{"full.json", "small.json"} {
-		if d.typed(body(t, name)) == nil {
-			t.Errorf("%s: not read by the typed decode alone", name)
-		}
-		if _, refusal := d.Decode(body(t, name)); refusal != nil {
-			t.Errorf("%s: %v", name, refusal.Faults)
-		}
+	requests, layouts := decoder(t), decoderOf[api.LayoutRequest](t)
+	readAtOnce(t, requests, "full", full(t))
+	readAtOnce(t, requests, "small", body(t, "small.json"))
+	readAtOnce(t, layouts, "full, of layouts", fullLayout(t))
+	readAtOnce(t, layouts, "full, with nothing said of layouts", full(t))
+	readAtOnce(t, layouts, "small, of layouts", body(t, "small.json"))
+}
+
+func readAtOnce[T any](t *testing.T, d *Decoder[T], name string, body []byte) {
+	t.Helper()
+	if d.typed(body) == nil {
+		t.Errorf("%s: not read by the typed decode alone", name)
+	}
+	if _, refusal := d.Decode(body); refusal != nil {
+		t.Errorf("%s: %v", name, refusal.Faults)
 	}
 }
 
@@ -99,29 +116,81 @@ var changes = []change{
 	{"a name that is no UTF-8", `"tape": 1`, "\"ta\xffpe\": 1", CodeEncoding, ""},
 }
 
-func (c change) apply(t testing.TB) []byte {
-	full := string(body(t, "full.json"))
-	if !strings.Contains(full, c.old) {
+// layoutChanges are edits of a good request for layouts.
+var layoutChanges = []change{
+	{"a null for what is to be filled", `"walls": ["long", "short"]`, `"walls": null`, CodeNull, "/fill/walls"},
+	{"an unknown wish", `"best": 5`, `"best": 5, "nicest": 1`, CodeUnknown, "/fill/nicest"},
+	{"an unknown weight", `"symmetry": 20`, `"symmetry": 20, "beauty": 1`, CodeUnknown, "/fill/weights/beauty"},
+	{"a weight twice", `"symmetry": 20`, `"symmetry": 20, "symmetry": 20`, CodeDuplicate, "/fill/weights/symmetry"},
+	{"what is to be filled twice", `"units": "mm",` + "\n", `"units": "mm", "fill": {},` + "\n", CodeDuplicate, "/fill"},
+	{"no walls", `"walls": ["long", "short"]`, `"walls": []`, CodeListShort, "/fill/walls"},
+	{"a wall by no id", `"walls": ["long", "short"]`, `"walls": ["long wall"]`, CodePattern, "/fill/walls/0"},
+	{"a kind by no word", `["wall", "tall", "base"]`, `["wall", "corner"]`, CodeNotAllowed, "/fill/kinds/1"},
+	{"a kind too many", `["wall", "tall", "base"]`, `["wall", "tall", "base", "wall"]`, CodeListLong, "/fill/kinds"},
+	{"a gap by no word", `"hood", "duct_box"]`, `"hood", "door"]`, CodeNotAllowed, "/fill/equal_beside/2"},
+	{"more layouts than anybody reads", `"best": 5`, `"best": 21`, CodeTooLarge, "/fill/best"},
+	{"no layouts at all", `"best": 5`, `"best": 0`, CodeTooSmall, "/fill/best"},
+	{"a part of a tall cabinet", `"most_tall": 1`, `"most_tall": 1.5`, CodeType, "/fill/most_tall"},
+	{"a price of no size", `"kind": "base", "width": "800 mm", `, `"kind": "base", `, CodeMissing, "/fill/prices/1/width"},
+	{"a price with a comma", `"120.50"`, `"120,50"`, CodePattern, "/fill/prices/0/price"},
+	{"a filler by no unit", `"25 mm"`, `"25"`, CodePattern, "/fill/wall_filler"},
+	{"a member of the request that is missing", `"units": "mm",` + "\n", ``, CodeMissing, "/units"},
+	{"a choice for no id", `"choices": {"s"`, `"choices": {"s/t"`, CodeName, "/choices/s~1t"},
+}
+
+func (c change) apply(t testing.TB, good []byte) []byte {
+	if !strings.Contains(string(good), c.old) {
 		t.Fatalf("%s: the good body has no %s", c.name, c.old)
 	}
-	return []byte(strings.Replace(full, c.old, c.new, 1))
+	return []byte(strings.Replace(string(good), c.old, c.new, 1))
 }
 
 func TestBadBodiesAreRefusedWhereTheyAreBad(t *testing.T) {
-	d := decoder(t)
+	requests, layouts := decoder(t), decoderOf[api.LayoutRequest](t)
 	for _, c := range changes {
 		t.Run(c.name, func(t *testing.T) {
-			_, refusal := d.Decode(c.apply(t))
-			if refusal == nil {
-				t.Fatal("accepted")
-			}
-			for _, f := range refusal.Faults {
-				if f.Code == c.code && f.Pointer == c.pointer {
-					return
-				}
-			}
-			t.Errorf("want %s at %s, have %v", c.code, c.pointer, refusal.Faults)
+			c.refused(t, requests.refusedFor(c.apply(t, full(t))))
+			c.refused(t, layouts.refusedFor(c.apply(t, fullLayout(t))))
 		})
+	}
+	for _, c := range layoutChanges {
+		t.Run(c.name, func(t *testing.T) { c.refused(t, layouts.refusedFor(c.apply(t, fullLayout(t)))) })
+	}
+}
+
+func (d *Decoder[T]) refusedFor(body []byte) []api.Fault {
+	_, refusal := d.Decode(body)
+	if refusal == nil {
+		return nil
+	}
+	return refusal.Faults
+}
+
+func (c change) refused(t *testing.T, faults []api.Fault) {
+	t.Helper()
+	for _, f := range faults {
+		if f.Code == c.code && f.Pointer == c.pointer {
+			return
+		}
+	}
+	t.Errorf("want %s at %s, have %v", c.code, c.pointer, faults)
+}
+
+// What one path reads is unknown to the others.
+func TestOnlyLayoutsAreToldWhatToFill(t *testing.T) {
+	got := codes(decoder(t).refusedFor(fullLayout(t)))
+	if len(got) != 1 || got[0] != CodeUnknown+" /fill" {
+		t.Errorf("%v", got)
+	}
+}
+
+// An embedded struct that is left out altogether is missing, and not just empty.
+func TestMembersOfARequestForLayoutsAreNeeded(t *testing.T) {
+	for _, text := range []string{`{}`, `{"fill": {}}`} {
+		got := codes(decoderOf[api.LayoutRequest](t).refusedFor([]byte(text)))
+		if want := "body.member.missing /survey, body.member.missing /system, body.member.missing /units"; strings.Join(got, ", ") != want {
+			t.Errorf("%s: %v", text, got)
+		}
 	}
 }
 
@@ -130,7 +199,7 @@ func TestWholeNumbersMayBeWrittenInAnyWay(t *testing.T) {
 	d := decoder(t)
 	for _, text := range []string{"1968", "1968.0", "1.968e3", "19680e-1", "1968.000E+00"} {
 		c := change{name: text, old: "1968", new: text}
-		req, refusal := d.Decode(c.apply(t))
+		req, refusal := d.Decode(c.apply(t, full(t)))
 		if refusal != nil {
 			t.Errorf("%s: %v", text, refusal.Faults)
 		} else if req.Survey.Built != 1968 {

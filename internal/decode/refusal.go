@@ -8,11 +8,11 @@ import (
 )
 
 // Refusal is everything that is wrong with a body.
-type Refusal struct {
+type Refusal[T any] struct {
 	Faults []api.Fault
 	// Rest is the body with stand-ins for what could not be used of it, so that
 	// further checks can add what they find; nil where nothing is left.
-	Rest *api.Request
+	Rest *T
 
 	holes []hole
 }
@@ -25,7 +25,7 @@ type hole struct {
 
 // Add adds what later checks found, but for what they say only because something
 // is missing or could not be used: that is listed already.
-func (r *Refusal) Add(more []api.Fault) {
+func (r *Refusal[T]) Add(more []api.Fault) {
 	r.Faults = slices.Clone(r.Faults)
 	for _, fault := range inOrder(more) {
 		if len(r.Faults) >= enoughFaults {
@@ -38,7 +38,7 @@ func (r *Refusal) Add(more []api.Fault) {
 	r.Faults = inOrder(r.Faults)
 }
 
-func (r *Refusal) add(fault api.Fault) {
+func (r *Refusal[T]) add(fault api.Fault) {
 	if fault.Params == nil {
 		fault.Params = map[string]string{}
 	}
@@ -85,7 +85,7 @@ func above(pointer string, things path) bool {
 // unreadable refuses a body in which the contract finds no fault, but which the
 // wire types do not take. The tests hold that there is none; should there be one,
 // it must not pass for good.
-func (r *Refusal) unreadable() {
+func (r *Refusal[T]) unreadable() {
 	if len(r.Faults) == 0 {
 		r.add(oneFault(CodeUnreadable, "", "The body could not be read."))
 	}

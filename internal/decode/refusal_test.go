@@ -46,7 +46,7 @@ func TestAllErrorsComeAtOnceAndInOrder(t *testing.T) {
 }
 
 func TestWhatFollowsFromAnErrorIsNotListed(t *testing.T) {
-	r := &Refusal{
+	r := &Refusal[api.Request]{
 		Faults: []api.Fault{{Code: "a", Pointer: "/x/1"}, {Code: "b", Pointer: "/y/0/floor"}},
 		holes:  []hole{{"/x/1", false}, {"/y/0/length", false}, {"/y/0/floor", true}, {"/survey/lasers", true}, {"/survey/walls/1", false}, {"/survey/walls/0/joins_next", false}},
 	}
@@ -111,7 +111,7 @@ func TestErrorsDoNotEchoTheBody(t *testing.T) {
 	const secret = "Zq7secret"
 	d := decoder(t)
 	for _, c := range changes {
-		data := strings.ReplaceAll(string(c.apply(t)), "ghost", secret)
+		data := strings.ReplaceAll(string(c.apply(t, full(t))), "ghost", secret)
 		data = strings.Replace(data, `"fit_gap": 2`, `"fit_gap": "`+secret+`"`, 1)
 		_, refusal := d.Decode([]byte(data))
 		for _, f := range refusal.Faults {
@@ -193,14 +193,14 @@ func TestHostileBodiesAreRefusedWithFewErrors(t *testing.T) {
 }
 
 func TestWhatOnlyTheContractTakesIsRefusedAllTheSame(t *testing.T) {
-	d, err := New([]byte(`{"components": {"schemas": {"Request": {"type": "object", "properties": {"later": {"type": "number"}}}}}}`))
+	d, err := New[api.Request]([]byte(`{"components": {"schemas": {"Request": {"type": "object", "properties": {"later": {"type": "number"}}}}}}`))
 	if err != nil {
 		t.Fatal(err)
 	}
 	if _, refusal := d.Decode([]byte(`{"later": 1}`)); refusal == nil || codes(refusal.Faults)[0] != CodeUnreadable+" " {
 		t.Errorf("%v", refusal)
 	}
-	if _, err := New([]byte(`{`)); err == nil {
+	if _, err := New[api.Request]([]byte(`{`)); err == nil {
 		t.Error("a contract that is no JSON was taken")
 	}
 }

@@ -7,12 +7,12 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 )
 
-// schema is the contract's schema of a request, compiled once.
+// schema is the contract's schema of a body, compiled once.
 type schema struct{ root *jsonschema.Schema }
 
 const contractURL = "contract.json"
 
-func requestSchema(contract []byte) (*schema, error) {
+func schemaOf(name string, contract []byte) (*schema, error) {
 	document, err := jsonschema.UnmarshalJSON(bytes.NewReader(contract))
 	if err != nil {
 		return nil, fmt.Errorf("read the contract: %w", err)
@@ -22,7 +22,7 @@ func requestSchema(contract []byte) (*schema, error) {
 	if err := compiler.AddResource(contractURL, document); err != nil {
 		return nil, fmt.Errorf("read the contract: %w", err)
 	}
-	root, err := compiler.Compile(contractURL + "#/components/schemas/Request")
+	root, err := compiler.Compile(contractURL + "#/components/schemas/" + name)
 	if err != nil {
 		return nil, fmt.Errorf("compile the contract: %w", err)
 	}

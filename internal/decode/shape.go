@@ -18,10 +18,6 @@ import (
 // The contract's schema is made from the same tags, so no range is written twice.
 type rule func(v reflect.Value) bool
 
-func (r rule) holds(req *api.Request) bool { return r(reflect.ValueOf(req).Elem()) }
-
-func requestShape() rule { return typeRule(reflect.TypeFor[api.Request]()) }
-
 var amountForm = regexp.MustCompile(api.AmountPattern)
 
 // typeRule is what a type asks for by itself; nil for nothing.
@@ -73,17 +69,22 @@ func systemRule() rule {
 	}
 }
 
-// structRule checks each member; an absent one must be optional.
+// structRule checks each member; an absent one must be optional. The members of
+// an embedded struct are members of the one that embeds it.
 func structRule(t reflect.Type) rule {
 	var checks []rule
 	for i := range t.NumField() {
 		field := t.Field(i)
 		name, options, _ := strings.Cut(field.Tag.Get("json"), ",")
-		if name == "-" {
-			continue
+		var check rule
+		switch {
+		case name == "-":
+		case field.Anonymous:
+			check = typeRule(field.Type)
+		default:
+			check = memberRule(field, strings.Contains(options, "omit"))
 		}
-		optional := field.Anonymous || strings.Contains(options, "omit")
-		if check := memberRule(field, optional); check != nil {
+		if check != nil {
 			checks = append(checks, func(v reflect.Value) bool { return check(v.Field(i)) })
 		}
 	}

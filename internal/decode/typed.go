@@ -5,8 +5,6 @@ import (
 
 	"github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
-
-	"railhead/api"
 )
 
 var strict = json.JoinOptions(
@@ -16,8 +14,8 @@ var strict = json.JoinOptions(
 
 // typed is the one strict decode: unknown and duplicate members, names in other
 // case, bad UTF-8 and lone surrogates are errors.
-func typed(body []byte) (*api.Request, error) {
-	req := new(api.Request)
+func typed[T any](body []byte) (*T, error) {
+	req := new(T)
 	if err := json.Unmarshal(body, req, strict); err != nil {
 		return nil, err
 	}

@@ -28,7 +28,7 @@ func (s *Service) Assess(ctx context.Context, body []byte) (answer []byte, probl
 	if int64(len(body)) > s.MaxBody {
 		return nil, tooLarge(s.MaxBody).problem()
 	}
-	return s.inTime(ctx, assessingPaths[0], body)
+	return s.inTime(ctx, postings[0], body)
 }
 
 type outcome struct {
@@ -38,11 +38,11 @@ type outcome struct {
 }
 
 // inTime computes an answer, and gives up waiting when time is up or the caller has gone.
-func (s *Service) inTime(ctx context.Context, a assessing, body []byte) ([]byte, *api.Problem) {
+func (s *Service) inTime(ctx context.Context, p posting, body []byte) ([]byte, *api.Problem) {
 	ctx, cancel := context.WithTimeout(ctx, s.Timeout)
 	defer cancel()
 	done := make(chan outcome, 1)
-	go func() { done <- s.guarded(ctx, a, body) }()
+	go func() { done <- s.guarded(ctx, p, body) }()
 	select {
 	case <-ctx.Done():
 		return nil, outOfTime.problem()
@@ -55,38 +55,50 @@ func (s *Service) inTime(ctx context.Context, a assessing, body []byte) ([]byte,
 }
 
 // guarded carries a panic out of its goroutine, with the stack that it had there.
-func (s *Service) guarded(ctx context.Context, a assessing, body []byte) (o outcome) {
+func (s *Service) guarded(ctx context.Context, p posting, body []byte) (o outcome) {
 	defer func() {
 		if caught := recover(); caught != nil {
 			o = outcome{panicked: fmt.Errorf("%v\n%s", caught, debug.Stack())}
 		}
 	}()
-	o.answer, o.problem = s.compute(ctx, a, body)
+	o.answer, o.problem = s.compute(ctx, p, body)
 	return o
 }
 
-func (s *Service) compute(ctx context.Context, a assessing, body []byte) ([]byte, *api.Problem) {
-	req, refusal := s.decode(ctx, body)
-	if refusal != nil {
-		return nil, refused(refusal.Faults)
-	}
-	assessment, faults := s.Core.Assess(ctx, req, a.parts)
+func (s *Service) compute(ctx context.Context, p posting, body []byte) ([]byte, *api.Problem) {
+	answer, faults := p.respond(ctx, s, body)
 	if len(faults) > 0 {
-		all := &decode.Refusal{}
-		all.Add(faults)
-		return nil, refused(all.Faults)
+		return nil, refused(faults)
 	}
-	return s.encoded(ctx, a.pick(assessment))
+	return s.encoded(ctx, answer)
 }
 
-// decode reads a body. What is wrong with its shape does not keep the core's
+// respond reads a body and answers it, or says everything that is wrong with it.
+func respond[T, A any](
+	ctx context.Context, d *decode.Decoder[T], check func(context.Context, *T) []api.Fault,
+	answer func(context.Context, *T) (A, []api.Fault), body []byte,
+) (any, []api.Fault) {
+	req, refusal := read(ctx, d, check, body)
+	if refusal != nil {
+		return nil, refusal.Faults
+	}
+	answered, faults := answer(ctx, req)
+	if len(faults) > 0 {
+		all := &decode.Refusal[T]{}
+		all.Add(faults)
+		return nil, all.Faults
+	}
+	return answered, nil
+}
+
+// read reads a body. What is wrong with its shape does not keep the core's
 // errors from being listed too, as far as they do not just follow from it.
-func (s *Service) decode(ctx context.Context, body []byte) (*api.Request, *decode.Refusal) {
+func read[T any](ctx context.Context, d *decode.Decoder[T], check func(context.Context, *T) []api.Fault, body []byte) (*T, *decode.Refusal[T]) {
 	ctx, span := tracer.Start(ctx, "decode")
 	defer span.End()
-	req, refusal := s.decoder.Decode(body)
+	req, refusal := d.Decode(body)
 	if refusal != nil && refusal.Rest != nil {
-		refusal.Add(s.Core.Check(ctx, refusal.Rest))
+		refusal.Add(check(ctx, refusal.Rest))
 	}
 	return req, refusal
 }

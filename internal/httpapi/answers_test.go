@@ -14,6 +14,10 @@ func TestEveryPathAnswers(t *testing.T) {
 	h := s.Handler()
 	members := map[string]string{
 		"/v1/assessments": `"decisions"`, "/v1/fit-checks": `"fit"`, "/v1/rail-heights": `"rails"`, "/v1/soffit-trims": `"trims"`, "/v1/soffit-decisions": `"decisions"`,
+		"/v1/estimates": `"estimate"`, "/v1/layouts": `"layouts"`,
+	}
+	if len(members) != len(postings) {
+		t.Errorf("%d paths are asked of %d", len(members), len(postings))
 	}
 	for path, member := range members {
 		w := exchange(t, h, post(path, room))

@@ -31,6 +31,7 @@ func contract() huma.Config {
 			Components: &huma.Components{Schemas: registry},
 			Tags: []*huma.Tag{
 				{Name: tagAssess, Description: "A surveyed room and a plan in, answers out."},
+				{Name: tagLayouts, Description: "A surveyed room in, cabinets for its walls out."},
 				{Name: tagSystems, Description: "The built-in cabinet systems."},
 			},
 		},

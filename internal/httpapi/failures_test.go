@@ -50,11 +50,17 @@ func TestEveryWayToFailIsAProblem(t *testing.T) {
 		{"no JSON", whole, post("/v1/fit-checks", `{"units": `), 400, "request.body.not_json"},
 		{"a body that cannot be used", whole, post("/v1/assessments", `{"units": null}`), 422, "request.body.refused"},
 		{"a room that cannot be", broken, post("/v1/rail-heights", room), 422, "request.body.refused"},
+		{"what only layouts are told", whole, post("/v1/assessments", exampleLayout), 422, "request.body.refused"},
+		{"walls to fill that are not there", whole, post("/v1/layouts", `{"fill": {"walls": []}}`), 422, "request.body.refused"},
+		{"a layout that cannot be", broken, post("/v1/layouts", exampleLayout), 422, "request.body.refused"},
+		{"reading layouts", whole, get("/v1/layouts"), 405, "request.method.not_allowed"},
 		{"a query that means nothing", whole, get("/v1/systems?page=2"), 422, "request.parameters.refused"},
 		{"a panic", broken, post("/v1/assessments", room), 500, "server.fault"},
+		{"a panic over layouts", broken, post("/v1/layouts", room), 500, "server.fault"},
 		{"an answer that is no JSON", broken, post("/v1/soffit-trims", room), 500, "server.fault"},
 		{"a list that is no JSON", broken, get("/v1/systems"), 500, "server.fault"},
 		{"an answer that takes too long", slow, post("/v1/assessments", room), 503, "server.timeout"},
+		{"layouts that take too long", slow, post("/v1/layouts", room), 503, "server.timeout"},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
@@ -75,7 +81,8 @@ func TestEveryWayToFailIsAProblem(t *testing.T) {
 
 const secret = "Zq7secret"
 
-// brokenCore panics for whole assessments, refuses rails, and answers the rest with what is no JSON.
+// brokenCore panics for whole assessments and for layouts of which nothing is said, refuses rails and other layouts, and
+// answers the rest with what is no JSON.
 func brokenCore() Core {
 	core := fakeCore()
 	core.Assess = func(_ context.Context, _ *api.Request, parts assess.Part) (*api.Assessment, []api.Fault) {
@@ -86,6 +93,12 @@ func brokenCore() Core {
 			return nil, []api.Fault{{Code: "survey.profile.off_wall", Detail: "x", Pointer: "/survey"}}
 		}
 		return &api.Assessment{Trims: []api.Trim{{From: api.Measure{MM: secret}}}}, nil
+	}
+	core.Layouts = func(_ context.Context, req *api.LayoutRequest) (*api.LayoutAnswer, []api.Fault) {
+		if req.Fill == nil {
+			panic(secret)
+		}
+		return nil, []api.Fault{{Code: "fill.wall.twice", Detail: "x", Pointer: "/fill/walls/1"}}
 	}
 	core.Systems = func() api.SystemList { return api.SystemList{Edition: secret + "\xff"} }
 	return core
@@ -184,16 +197,19 @@ func TestAllErrorsOfABodyComeWithTheCores(t *testing.T) {
 	core.Check = func(context.Context, *api.Request) []api.Fault {
 		return []api.Fault{{Code: "survey.wall.too_short", Detail: "x", Pointer: "/survey/walls/0/length"}, {Code: "y", Pointer: "/tape"}}
 	}
+	core.CheckLayouts = func(ctx context.Context, req *api.LayoutRequest) []api.Fault { return core.Check(ctx, &req.Request) }
 	h := serviceWith(t, Options{Core: core}).Handler()
-	w := exchange(t, h, post("/v1/assessments", strings.Replace(room, `"units"`, `"tape": null, "colour": 1, "units"`, 1)))
-	p := problemIn(t, w)
-	var got []string
-	for _, f := range p.Errors {
-		got = append(got, f.Code+" "+f.Pointer)
-	}
-	want := "body.member.unknown /colour, survey.wall.too_short /survey/walls/0/length, body.value.null /tape"
-	if strings.Join(got, ", ") != want || p.Detail != "The body has 3 errors." {
-		t.Errorf("%s\n%v", p.Detail, got)
+	for _, path := range []string{"/v1/assessments", "/v1/layouts"} {
+		w := exchange(t, h, post(path, strings.Replace(room, `"units"`, `"tape": null, "colour": 1, "units"`, 1)))
+		p := problemIn(t, w)
+		var got []string
+		for _, f := range p.Errors {
+			got = append(got, f.Code+" "+f.Pointer)
+		}
+		want := "body.member.unknown /colour, survey.wall.too_short /survey/walls/0/length, body.value.null /tape"
+		if strings.Join(got, ", ") != want || p.Detail != "The body has 3 errors." {
+			t.Errorf("%s: %s\n%v", path, p.Detail, got)
+		}
 	}
 }
 

@@ -29,9 +29,15 @@ func fakeCore() Core {
 					Summary: api.Summary{Verdict: "go", Says: `<"Größe" & more>`},
 				},
 				Decisions: api.Decisions{Room: api.RoomDecision{Basis: "money"}},
+				Estimate:  &api.Estimate{Currency: "EUR"},
 			}, nil
 		},
 		Check: func(context.Context, *api.Request) []api.Fault { return nil },
+		Layouts: func(context.Context, *api.LayoutRequest) (*api.LayoutAnswer, []api.Fault) {
+			datum := api.Datum{Wall: "w", At: someMeasure, FloorFall: someMeasure, By: "all_walls"}
+			return &api.LayoutAnswer{Edition: "test", Layouts: []api.Layout{{Rank: 1, Datum: datum, Because: `<"Größe" & more>`}}}, nil
+		},
+		CheckLayouts: func(context.Context, *api.LayoutRequest) []api.Fault { return nil },
 		Systems: func() api.SystemList {
 			return api.SystemList{Edition: "test", Systems: []api.SystemSummary{{ID: "demo-rail", Says: "x", Hung: "rail", Source: "x"}}}
 		},
@@ -108,6 +114,13 @@ func slowCore(wait time.Duration) Core {
 		case <-time.After(wait):
 		}
 		return quick(ctx, req, parts)
+	}
+	core.Layouts = func(ctx context.Context, _ *api.LayoutRequest) (*api.LayoutAnswer, []api.Fault) {
+		select {
+		case <-ctx.Done():
+		case <-time.After(wait):
+		}
+		return &api.LayoutAnswer{}, nil
 	}
 	return core
 }

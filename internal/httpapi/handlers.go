@@ -19,11 +19,11 @@ func sending(send func(w http.ResponseWriter, r *http.Request)) (*huma.StreamRes
 	}}, nil
 }
 
-func (s *Service) assess(a assessing) func(context.Context, *struct{}) (*huma.StreamResponse, error) {
+func (s *Service) answer(p posting) func(context.Context, *struct{}) (*huma.StreamResponse, error) {
 	return func(ctx context.Context, _ *struct{}) (*huma.StreamResponse, error) {
 		body := bodyOf(ctx)
 		return sending(func(w http.ResponseWriter, r *http.Request) {
-			answer, problem := s.inTime(ctx, a, body)
+			answer, problem := s.inTime(ctx, p, body)
 			switch {
 			case r.Context().Err() != nil: // the caller has gone
 			case problem != nil:

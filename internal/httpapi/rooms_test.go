@@ -16,7 +16,7 @@ import (
 
 // realCore is the trade core itself.
 func realCore() Core {
-	return Core{Assess: assess.Assess, Check: assess.Check, Systems: assess.Systems, System: assess.System}
+	return Core{Assess: assess.Assess, Check: assess.Check, Layouts: assess.Layouts, CheckLayouts: assess.CheckLayouts, Systems: assess.Systems, System: assess.System}
 }
 
 func rooms(t testing.TB) (all [][]byte) {
@@ -38,11 +38,11 @@ func rooms(t testing.TB) (all [][]byte) {
 // Every room of the test data is answered on every path, by the contract and without a null.
 func TestRoomsAreAnsweredByTheContract(t *testing.T) {
 	h := serviceWith(t, Options{Core: realCore()}).Handler()
-	for _, body := range append(rooms(t), []byte(exampleRoom)) {
-		for _, a := range assessingPaths {
-			w := exchange(t, h, post(a.path, string(body)))
+	for _, p := range postings {
+		for _, body := range append(rooms(t), []byte(p.body.example)) {
+			w := exchange(t, h, post(p.path, string(body)))
 			if w.Code != 200 {
-				t.Fatalf("%s: %d %s", a.path, w.Code, w.Body)
+				t.Fatalf("%s: %d %s", p.path, w.Code, w.Body)
 			}
 			nothingNull(t, w.Body.Bytes())
 		}
@@ -62,10 +62,10 @@ func TestRoomsAreAnsweredByTheContract(t *testing.T) {
 // A spoilt room is answered or refused; nothing of it makes the service fail,
 // and both sides of the exchange keep to the contract.
 func TestSpoiltRoomsAreAnsweredOrRefused(t *testing.T) {
-	h, good := serviceWith(t, Options{Core: realCore()}).Handler(), rooms(t)
+	h, good := serviceWith(t, Options{Core: realCore()}).Handler(), append(rooms(t), []byte(exampleLayout))
 	rapid.Check(t, func(rt *rapid.T) {
 		body := spoilt(rt, rapid.SampledFrom(good).Draw(rt, "room"))
-		w := exchange(t, h, post(rapid.SampledFrom(assessingPaths).Draw(rt, "path").path, string(body)))
+		w := exchange(t, h, post(rapid.SampledFrom(postings).Draw(rt, "path").path, string(body)))
 		if w.Code != 200 && w.Code != 422 {
 			rt.Fatalf("%d %s\n%s", w.Code, w.Body, body)
 		}

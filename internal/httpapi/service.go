@@ -11,6 +11,7 @@ import (
 
 	"github.com/danielgtaylor/huma/v2"
 
+	"railhead/api"
 	"railhead/internal/decode"
 	"railhead/openapi"
 )
@@ -31,8 +32,9 @@ type Options struct {
 // Service answers requests. It keeps nothing between them.
 type Service struct {
 	Options
-	decoder *decode.Decoder
-	served  Documents
+	requests *decode.Decoder[api.Request]
+	layouts  *decode.Decoder[api.LayoutRequest]
+	served   Documents
 }
 
 // New makes a service.
@@ -43,12 +45,16 @@ func New(o Options) (*Service, error) {
 	if o.Observe == nil {
 		o.Observe = func(string, int, time.Duration) {}
 	}
-	decoder, err := decode.New(openapi.JSON)
+	requests, err := decode.New[api.Request](openapi.JSON)
+	if err != nil {
+		return nil, err
+	}
+	layouts, err := decode.New[api.LayoutRequest](openapi.JSON)
 	if err != nil {
 		return nil, err
 	}
 	served := Documents{JSON: openapi.JSON, YAML: openapi.YAML, JSON30: openapi.JSON30}
-	return &Service{Options: o, decoder: decoder, served: served}, nil
+	return &Service{Options: o, requests: requests, layouts: layouts, served: served}, nil
 }
 
 // Handler is the public side of the service.
@@ -66,12 +72,12 @@ func Contract() (Documents, error) {
 func (s *Service) register(described huma.API) {
 	r := described.OpenAPI().Components.Schemas
 	registerSchemas(r)
-	for _, a := range assessingPaths {
-		op := assessOperation(r, a)
+	for _, p := range postings {
+		op := p.operation(r)
 		op.Middlewares = huma.Middlewares{acceptsJSON, s.withBody}
-		huma.Register(described, op, s.assess(a))
+		huma.Register(described, op, s.answer(p))
 		// Described only now: else the framework would read and check the body too.
-		described.OpenAPI().Paths[a.path].Post.RequestBody = requestBody(r)
+		described.OpenAPI().Paths[p.path].Post.RequestBody = p.body.described(r)
 	}
 	list, one := systemsOperation(r), systemOperation(r)
 	list.Middlewares, one.Middlewares = huma.Middlewares{acceptsJSON}, huma.Middlewares{acceptsJSON}

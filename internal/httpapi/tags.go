@@ -5,8 +5,6 @@ import (
 	"strings"
 
 	"github.com/danielgtaylor/huma/v2"
-
-	"railhead/api"
 )
 
 // keySchemas writes the `keys` tags of map members into the contract, which the
@@ -19,24 +17,27 @@ func keySchemas(r huma.Registry, t reflect.Type, seen map[reflect.Type]bool) {
 		return
 	}
 	seen[t] = true
-	for i := range t.NumField() {
-		field := t.Field(i)
+	for _, field := range reflect.VisibleFields(t) { // an embedded struct's members stand in the struct that embeds it
 		if pattern := field.Tag.Get("keys"); pattern != "" {
 			name, _, _ := strings.Cut(field.Tag.Get("json"), ",")
 			r.Map()[t.Name()].Properties[name].Extensions = map[string]any{
 				"propertyNames": map[string]any{"pattern": pattern},
 			}
 		}
-		keySchemas(r, field.Type, seen)
+		if !field.Anonymous {
+			keySchemas(r, field.Type, seen)
+		}
 	}
 }
 
-// openAnswers lets answers gain members: only what a request is made of is closed.
+// openAnswers lets answers gain members: only what is sent is closed.
 func openAnswers(r huma.Registry) {
-	request := map[string]bool{}
-	reach(r, "Request", request)
+	sent := map[string]bool{}
+	for _, body := range bodyForms {
+		reach(r, body.of.Name(), sent)
+	}
 	for name, schema := range r.Map() {
-		if !request[name] && schema.Type == huma.TypeObject {
+		if !sent[name] && schema.Type == huma.TypeObject {
 			schema.AdditionalProperties = nil
 		}
 	}
@@ -71,6 +72,9 @@ func reachIn(r huma.Registry, s *huma.Schema, seen map[string]bool) {
 // registerSchemas puts every type of the contract into the registry.
 func registerSchemas(r huma.Registry) {
 	aliasSchemas(r)
-	object[api.Request](r)
-	keySchemas(r, reflect.TypeFor[api.Request](), map[reflect.Type]bool{})
+	seen := map[reflect.Type]bool{}
+	for _, body := range bodyForms {
+		r.Schema(body.of, true, "")
+		keySchemas(r, body.of, seen)
+	}
 }

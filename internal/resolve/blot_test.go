@@ -12,32 +12,48 @@ import (
 	"railhead/openapi"
 )
 
-// wholeBody is a good body with every object and every member that a request may have.
+// wholeRequest is a good body with every object and every member that a request may have.
+func wholeRequest(t failing) string { return testdata(t, "full.json") }
+
+// wholeBody is one that also says all that may be said of layouts.
 func wholeBody(t failing) string {
+	return strings.Replace(wholeRequest(t), "{", `{"fill": `+testdata(t, "fill.json")+",", 1)
+}
+
+func testdata(t failing, name string) string {
 	t.Helper()
-	data, err := os.ReadFile("../decode/testdata/full.json")
+	data, err := os.ReadFile("../decode/testdata/" + name)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return string(data)
 }
 
-func reader(t failing) *wire.Decoder {
+func reader(t failing) *wire.Decoder[api.LayoutRequest] { return readerOf[api.LayoutRequest](t) }
+
+func readerOf[T any](t failing) *wire.Decoder[T] {
 	t.Helper()
-	d, err := wire.New(openapi.JSON)
+	d, err := wire.New[T](openapi.JSON)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return d
 }
 
-// said is what is wrong with a body as a caller is told: by its shape, and by what it means.
-func said(d *wire.Decoder, text string) (out []string) {
+// said is what is wrong with a request for layouts as a caller is told: by its shape, and by what it means.
+func said(d *wire.Decoder[api.LayoutRequest], text string) []string {
+	return saidBy(d, text, func(req *api.LayoutRequest) []Fault {
+		_, _, faults := LayoutRequest(req)
+		return faults
+	})
+}
+
+func saidBy[T any](d *wire.Decoder[T], text string, resolve func(*T) []Fault) (out []string) {
 	req, refusal := d.Decode([]byte(text))
 	if refusal == nil {
-		refusal = &wire.Refusal{Rest: req}
+		refusal = &wire.Refusal[T]{Rest: req}
 	}
-	_, faults := Request(refusal.Rest)
+	faults := resolve(refusal.Rest)
 	var more []api.Fault
 	for _, f := range faults {
 		params := map[string]string{}
@@ -55,7 +71,7 @@ func said(d *wire.Decoder, text string) (out []string) {
 
 // blots are slips in the form of single members, wherever there is one: a null, a value of another type, and nothing
 // where there has to be something.
-func blots(t failing, d *wire.Decoder, text string) (out []change) {
+func blots(t failing, d *wire.Decoder[api.LayoutRequest], text string) (out []change) {
 	t.Helper()
 	var doc any
 	if err := json.Unmarshal([]byte(text), &doc); err != nil {
@@ -71,7 +87,7 @@ func blots(t failing, d *wire.Decoder, text string) (out []change) {
 }
 
 // needed reports whether the contract asks for a member.
-func needed(t failing, d *wire.Decoder, text string, gone change) bool {
+func needed(t failing, d *wire.Decoder[api.LayoutRequest], text string, gone change) bool {
 	t.Helper()
 	_, refusal := d.Decode([]byte(changed(t, text, gone)))
 	return refusal != nil && slices.ContainsFunc(refusal.Faults, func(f api.Fault) bool {

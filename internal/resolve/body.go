@@ -12,6 +12,7 @@ import (
 // body is one request being resolved, and what has come of it so far.
 type body struct {
 	req     *api.Request
+	fill    *api.Fill   // what is asked of layouts; nil where none are asked for
 	units   length.Unit // of the numbers that are being read
 	ids     ids
 	frame   frame
@@ -23,6 +24,7 @@ type body struct {
 	given   kitchen.Given
 	moved   changes
 	kitchen kitchen.Kitchen
+	filling kitchen.Filling
 	out     Case
 	faults  []Fault
 	once    map[string]bool // assumptions made and questions asked
@@ -37,12 +39,13 @@ type body struct {
 	nowhere  wall           // the wall of what names none
 }
 
-func newBody(req *api.Request, g guess) *body {
+func newBody(req *api.Request, fill *api.Fill, g guess) *body {
 	if req == nil {
 		req = &api.Request{}
 	}
 	return &body{
 		req:      req,
+		fill:     fill,
 		room:     &survey.Room{},
 		plan:     &cabinet.Plan{},
 		given:    kitchen.Given{},

@@ -13,16 +13,18 @@ import (
 
 // Codes put together at run time.
 var assembled = map[string][]string{
-	".length.not_positive": {"survey", "plan", "system"},
-	".length.negative":     {"survey", "plan", "system"},
+	".length.not_positive": {"survey", "plan", "system", "fill"},
+	".length.negative":     {"survey", "plan", "system", "fill"},
 	".span.empty":          {"survey", "plan", "choices"},
-	".amount.syntax":       {"survey", "plan", "system", "money"},
-	".amount.negative":     {"survey", "plan", "system", "money"},
-	".amount.too_large":    {"survey", "plan", "system", "money"},
+	".amount.syntax":       {"survey", "plan", "system", "money", "fill"},
+	".amount.negative":     {"survey", "plan", "system", "money", "fill"},
+	".amount.too_large":    {"survey", "plan", "system", "money", "fill"},
+	".amount.too_fine":     {"money", "fill"},
 	"assume.overhead.":     {"lining", "bottom_member", "new_bottom", "least_stub", "least_run"},
 	"assume.appliance.": {"fridge_depth", "range_depth", "dishwasher_depth", "sink_depth", "hood_depth", "other_depth",
 		"fridge_beside", "fridge_above", "range_above", "sink_above"},
-	"assume.old.": {"wall_depth", "tall_depth", "base_depth"},
+	"assume.fill.": {"cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "duct_pair", "counter_per_mm"},
+	"assume.old.":  {"wall_depth", "tall_depth", "base_depth"},
 }
 
 // Every code that this package or the packages under it can give has its words in the catalogue.

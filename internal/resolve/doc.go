@@ -33,23 +33,49 @@ type Fault struct {
 
 // Request resolves a request, or says everything that is wrong with it.
 func Request(req *api.Request) (*Case, []Fault) {
-	b := read(req, guesses[0])
+	b, faults := settled(req, nil)
+	if faults != nil {
+		return nil, faults
+	}
+	return b.finished(), nil
+}
+
+// LayoutRequest resolves a request for layouts: the case, and what is to be
+// proposed for it.
+func LayoutRequest(req *api.LayoutRequest) (*Case, *kitchen.Filling, []Fault) {
+	if req == nil {
+		req = &api.LayoutRequest{}
+	}
+	fill := req.Fill
+	if fill == nil {
+		fill = &api.Fill{}
+	}
+	b, faults := settled(&req.Request, fill)
+	if faults != nil {
+		return nil, nil, faults
+	}
+	return b.finished(), &b.filling, nil
+}
+
+// settled reads a request until it is known what is wrong with it.
+func settled(req *api.Request, fill *api.Fill) (*body, []Fault) {
+	b := read(req, fill, guesses[0])
 	if len(b.faults) == 0 {
 		b.askSurvey()
 		b.oddities()
 		b.notAssessed()
-		return b.finished(), nil
+		return b, nil
 	}
 	found := [][]Fault{b.unexplained()}
 	for _, other := range guesses[1:b.guessed.needed()] {
-		found = append(found, read(req, other).unexplained())
+		found = append(found, read(req, fill, other).unexplained())
 	}
 	return nil, everywhere(found)
 }
 
 // read reads a request; the guess stands for what is not usable of it.
-func read(req *api.Request, g guess) *body {
-	b := newBody(req, g)
+func read(req *api.Request, fill *api.Fill, g guess) *body {
+	b := newBody(req, fill, g)
 	b.head()
 	b.names()
 	b.survey()
@@ -57,5 +83,8 @@ func read(req *api.Request, g guess) *body {
 	b.readPlan()
 	b.readChoices()
 	b.readMoney()
+	if fill != nil {
+		b.readFill()
+	}
 	return b
 }

@@ -65,9 +65,10 @@ func rounded(value *big.Rat) money.Amount {
 	return amount
 }
 
-// suppose names a value of money that nobody gave, once. Only what is done about overheads is weighed in money.
+// suppose names a value of money that nobody gave, once. Only what is done about overheads is weighed in money, and what
+// is proposed for the walls.
 func (b *body) suppose(code, value, override string) {
-	if len(b.ids.groups) > 0 && b.first(code) {
+	if (len(b.ids.groups) > 0 || b.fill != nil) && b.first(code) {
 		b.out.Assumptions = append(b.out.Assumptions, finding.Assumption{
 			Code: code, Value: finding.Word("value", value), Override: override,
 		})

@@ -215,7 +215,7 @@ func TestTheTapesStep(t *testing.T) {
 	} {
 		req := decode(t, changed(t, plainRoom, change{"/tape", c.tape}))
 		req.Units = c.units
-		b := newBody(req, guesses[0])
+		b := newBody(req, nil, guesses[0])
 		b.head()
 		if b.out.Tape.MM() != c.want || len(b.faults) > 0 {
 			t.Errorf("%s, %s: step %s, want %s", c.units, c.tape, b.out.Tape.MM(), c.want)

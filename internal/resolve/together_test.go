@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"railhead/api"
 )
 
 func TestEverySlipIsToldAlone(t *testing.T) {
@@ -14,6 +16,23 @@ func TestEverySlipIsToldAlone(t *testing.T) {
 	for _, s := range slips {
 		sameLines(t, s.name, said(d, changed(t, good, s.changes...)), []string{s.want})
 	}
+}
+
+// What a request for layouts says of the room, the system and the plan is read as any other request is.
+func TestRequestsAreReadAlike(t *testing.T) {
+	d, layouts, good := readerOf[api.Request](t), reader(t), wholeRequest(t)
+	alike := func(name, text string) {
+		t.Helper()
+		sameLines(t, name, saidBy(d, text, func(req *api.Request) []Fault { _, faults := Request(req); return faults }), said(layouts, text))
+	}
+	alike("the good body", good)
+	for _, s := range slips {
+		if !strings.Contains(s.want, " /fill") {
+			alike(s.name, changed(t, good, slices.DeleteFunc(slices.Clone(s.changes), func(c change) bool { return inside(c.pointer, "/fill") })...))
+		}
+	}
+	alike("nothing", "{}")
+	alike("everything wrong", everythingWrong)
 }
 
 // One thing wrong is told once: nothing that only follows from it is told beside it.
