@@ -20,7 +20,7 @@ type Fill struct {
 	Closed       bool         `json:"closed,omitzero" doc:"Whether rows may have no holes; default they may, at what open_per_mm costs."`
 	MostTall     int          `json:"most_tall,omitempty" minimum:"1" maximum:"4" doc:"How many tall cabinets are proposed at most for the room; default 2, an assumption. None are where kinds leaves them out."`
 	EqualBeside  []string     `json:"equal_beside,omitempty" maxItems:"3" enum:"window,hood,duct_box" doc:"Gaps whose two neighbours in the wall row must be equal in width and height; at others that is a wish by its weight."`
-	Prices       []SizePrice  `json:"prices,omitempty" maxItems:"500" doc:"What cabinets of some sizes cost, in place of the weight cabinet, and what is preferred."`
+	Prices       []SizePrice  `json:"prices,omitempty" maxItems:"500" doc:"What cabinets of some sizes cost, in place of the weight cabinet, and what is preferred; each size once."`
 	Weights      *FillWeights `json:"weights,omitzero" doc:"What is wanted and not wanted, in money."`
 	Assess       bool         `json:"assess,omitzero" doc:"Whether the answer also holds the whole assessment of the best layout: plan, decisions and estimate in one call."`
 }
@@ -28,7 +28,7 @@ type Fill struct {
 // SizePrice is what cabinets of a size cost and are preferred by.
 type SizePrice struct {
 	Kind   string `json:"kind" enum:"wall,tall,base" doc:"The cabinets' kind."`
-	Width  Length `json:"width" doc:"Their width."`
+	Width  Length `json:"width" doc:"Their width; of corner cabinets, along the wall that they stand on."`
 	Height Length `json:"height,omitzero" doc:"Their height; default every height."`
 	Price  Amount `json:"price,omitzero" doc:"What one costs; default the weight cabinet."`
 	Prefer Amount `json:"prefer,omitzero" doc:"What it is worth that one has this size; default 0."`

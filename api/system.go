@@ -56,25 +56,36 @@ type LegTravel struct {
 
 // WallSizes are the sizes of wall cabinets.
 type WallSizes struct {
-	Heights   []Length `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
-	Widths    []Length `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
-	Depths    []Length `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
-	Underside Length   `json:"underside" doc:"The wall row's underside above the datum."`
+	Heights   []Length     `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
+	Widths    []Length     `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
+	Depths    []Length     `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
+	Corners   []CornerSize `json:"corners,omitempty" maxItems:"20" doc:"Corner cabinets on offer."`
+	Underside Length       `json:"underside" doc:"The wall row's underside above the datum."`
 }
 
 // TallSizes are the sizes of tall cabinets.
 type TallSizes struct {
-	Heights []Length `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
-	Widths  []Length `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
-	Depths  []Length `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
+	Heights []Length     `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
+	Widths  []Length     `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
+	Depths  []Length     `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
+	Corners []CornerSize `json:"corners,omitempty" maxItems:"20" doc:"Corner cabinets on offer."`
 }
 
 // BaseSizes are the sizes of base cabinets and the counter on them.
 type BaseSizes struct {
-	Heights []Length `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
-	Widths  []Length `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
-	Depths  []Length `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
-	Counter Length   `json:"counter,omitzero" doc:"Thickness of the counter."`
+	Heights []Length     `json:"heights" minItems:"1" maxItems:"50" doc:"Carcass heights on offer."`
+	Widths  []Length     `json:"widths,omitempty" maxItems:"50" doc:"Widths on offer."`
+	Depths  []Length     `json:"depths" minItems:"1" maxItems:"20" doc:"Depths on offer."`
+	Corners []CornerSize `json:"corners,omitempty" maxItems:"20" doc:"Corner cabinets on offer."`
+	Counter Length       `json:"counter,omitzero" doc:"Thickness of the counter."`
+}
+
+// CornerSize is the size of a corner cabinet in plan; its heights and depths are those
+// of its kind.
+type CornerSize struct {
+	Shape      string `json:"shape" enum:"l,diagonal,blind" doc:"Its plan."`
+	Width      Length `json:"width" doc:"Width along the wall that it stands on."`
+	OtherWidth Length `json:"other_width,omitzero" doc:"Width along the other wall. Needed but for a blind one, which reaches along its own wall only: the run around the corner begins at its depth and the corner's filler."`
 }
 
 // RailSystem is how cabinets hang.

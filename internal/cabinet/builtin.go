@@ -30,6 +30,19 @@ func BuiltIn(id string) (BuiltInSystem, bool) {
 	return BuiltInSystem{}, false
 }
 
+// corners are corner cabinets of one shape, in whole numbers of a unit: as wide along one wall as along the other, but
+// blind ones reach along their own wall only.
+func corners(shape CornerShape, unit length.Length, numbers ...int) []CornerSize {
+	out := make([]CornerSize, len(numbers))
+	for i, width := range sizes(unit, numbers...) {
+		out[i] = CornerSize{Shape: shape, Width: width}
+		if shape != CornerBlind {
+			out[i].OtherWidth = width
+		}
+	}
+	return out
+}
+
 // sizes are whole numbers of a unit.
 func sizes(unit length.Length, numbers ...int) []length.Length {
 	out := make([]length.Length, len(numbers))

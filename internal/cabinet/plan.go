@@ -85,6 +85,9 @@ const (
 	CornerBlind
 )
 
+// String is the shape's name on the wire.
+func (s CornerShape) String() string { return [...]string{"l", "diagonal", "blind"}[s] }
+
 // Corner makes a cabinet reach along a joined wall.
 type Corner struct {
 	OtherWall  int

@@ -34,7 +34,17 @@ type System struct {
 type LegTravel struct{ Up, Down length.Length }
 
 // Sizes are the sizes a system makes of one kind; empty where it makes none.
-type Sizes struct{ Heights, Widths, Depths []length.Length }
+type Sizes struct {
+	Heights, Widths, Depths []length.Length
+	Corners                 []CornerSize
+}
+
+// CornerSize is a corner cabinet's size in plan.
+type CornerSize struct {
+	Shape      CornerShape
+	Width      length.Length // along the wall that it stands on
+	OtherWidth length.Length // along the other wall; 0 of a blind one
+}
 
 // Rail is how a system's cabinets hang.
 type Rail struct {

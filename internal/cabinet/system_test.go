@@ -56,6 +56,43 @@ func TestBuiltInSystemsAreWhole(t *testing.T) {
 	}
 }
 
+// Corner cabinets are sold as wide along one wall as along the other, blind ones by their own wall; base ones have legs of
+// 900 mm, or of 33 and 36 in, wall ones of 600 and 650 mm or of 24 in (common practice, no source). A leg is longer than
+// the other one is deep.
+func TestBuiltInCornersHaveTwoLegs(t *testing.T) {
+	for _, b := range BuiltIns() {
+		for _, k := range []Kind{Wall, Tall, Base} {
+			s, seen := b.System.Sizes(k), map[CornerSize]bool{}
+			for i, c := range s.Corners {
+				legs := c.Shape == CornerBlind && c.OtherWidth == 0 || c.Shape != CornerBlind && c.OtherWidth == c.Width
+				if !legs || c.Width <= s.Depths[0] || seen[c] {
+					t.Errorf("%s: %s corner %d is no corner cabinet, or stands twice: %+v", b.ID, k, i, c)
+				}
+				seen[c] = true
+			}
+		}
+		if n := len(b.System.Base.Corners) * len(b.System.Wall.Corners); n == 0 || len(b.System.Tall.Corners) > 0 {
+			t.Errorf("%s: corner cabinets are of base and wall rows", b.ID)
+		}
+	}
+	metric, _ := BuiltIn("frameless-metric")
+	inch, _ := BuiltIn("face-frame-inch")
+	for name, c := range map[string]struct {
+		list []CornerSize
+		want CornerSize
+	}{
+		"900 base l":     {metric.System.Base.Corners, CornerSize{CornerL, mm(900), mm(900)}},
+		"600 wall diag.": {metric.System.Wall.Corners, CornerSize{CornerDiagonal, mm(600), mm(600)}},
+		"36 in base l":   {inch.System.Base.Corners, CornerSize{CornerL, 36 * length.Inch, 36 * length.Inch}},
+		"42 in blind":    {inch.System.Base.Corners, CornerSize{CornerBlind, 42 * length.Inch, 0}},
+		"24 in diagonal": {inch.System.Wall.Corners, CornerSize{CornerDiagonal, 24 * length.Inch, 24 * length.Inch}},
+	} {
+		if !slices.Contains(c.list, c.want) {
+			t.Errorf("%s: not in %+v", name, c.list)
+		}
+	}
+}
+
 // The invented system: the 660 row tops out at 2120 = 120 + 2000, the 900 row at 2360 (the trade model's own example).
 func TestDemoRailRows(t *testing.T) {
 	b, _ := BuiltIn("demo-rail")

@@ -106,6 +106,8 @@ var changes = []change{
 	{"a currency in small letters", `"EUR"`, `"eur"`, CodePattern, "/money/currency"},
 	{"a choice for no id", `"choices": {"s"`, `"choices": {"s/t"`, CodeName, "/choices/s~1t"},
 	{"a prior of no kind", `"few_wires"`, `"some_wires"`, CodeName, "/survey/walls/0/overheads/0/inside/priors/some_wires"},
+	{"a corner of no shape", `"shape": "blind", "width"`, `"shape": "u", "width"`, CodeNotAllowed, "/system/base/corners/1/shape"},
+	{"a corner of no width", `{"shape": "blind", "width": 1000}`, `{"shape": "blind"}`, CodeMissing, "/system/base/corners/1/width"},
 	{"an empty list", `"heights": [740]`, `"heights": []`, CodeListShort, "/system/base/heights"},
 	{"too long a list", `"stock": [2400]`, `"stock": [1,2,3,4,5,6,7,8,9,10,11]`, CodeListLong, "/system/rail/stock"},
 	{"an empty text", `"pencil line by the door"`, `""`, CodeTextShort, "/survey/bench/says"},

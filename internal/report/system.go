@@ -28,16 +28,18 @@ func System(b cabinet.BuiltInSystem) api.InlineSystem {
 	}
 	if z := s.Wall; len(z.Heights) > 0 {
 		out.Wall = &api.WallSizes{
-			Heights: w.lengths(z.Heights), Widths: w.lengths(z.Widths), Depths: w.lengths(z.Depths),
+			Heights: w.lengths(z.Heights), Widths: w.lengths(z.Widths), Depths: w.lengths(z.Depths), Corners: w.cornerSizes(z.Corners),
 			Underside: w.requestLength(s.WallUnderside),
 		}
 	}
 	if z := s.Tall; len(z.Heights) > 0 {
-		out.Tall = &api.TallSizes{Heights: w.lengths(z.Heights), Widths: w.lengths(z.Widths), Depths: w.lengths(z.Depths)}
+		out.Tall = &api.TallSizes{
+			Heights: w.lengths(z.Heights), Widths: w.lengths(z.Widths), Depths: w.lengths(z.Depths), Corners: w.cornerSizes(z.Corners),
+		}
 	}
 	if z := s.Base; len(z.Heights) > 0 {
 		out.Base = &api.BaseSizes{
-			Heights: w.lengths(z.Heights), Widths: w.lengths(z.Widths), Depths: w.lengths(z.Depths),
+			Heights: w.lengths(z.Heights), Widths: w.lengths(z.Widths), Depths: w.lengths(z.Depths), Corners: w.cornerSizes(z.Corners),
 			Counter: w.requestLength(s.Counter),
 		}
 	}
@@ -56,6 +58,16 @@ func (s Scale) rail(r *cabinet.Rail) *api.RailSystem {
 }
 
 func (s Scale) lengths(in []length.Length) []api.Length { return each(in, s.requestLength) }
+
+func (s Scale) cornerSizes(in []cabinet.CornerSize) []api.CornerSize {
+	return each(in, func(c cabinet.CornerSize) api.CornerSize {
+		out := api.CornerSize{Shape: c.Shape.String(), Width: s.requestLength(c.Width)}
+		if c.Shape != cabinet.CornerBlind {
+			out.OtherWidth = s.requestLength(c.OtherWidth)
+		}
+		return out
+	})
+}
 
 func mass(m cabinet.MassPerArea) *api.MassPerArea {
 	if m == (cabinet.MassPerArea{}) {

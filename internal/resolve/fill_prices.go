@@ -6,26 +6,27 @@ import (
 	"railhead/api"
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
-	"railhead/internal/length"
 )
 
-// fillPrices reads what cabinets of some sizes cost and are preferred by.
+// fillPrices reads what cabinets of some sizes cost and are preferred by. No two prices are for the same cabinet.
 func (b *body) fillPrices() {
-	type place struct {
-		kind          cabinet.Kind
-		width, height length.Length
-	}
-	seen := map[place]bool{}
 	for i := range b.fill.Prices {
 		pointer := item("/fill", "prices", i)
 		price, ok := b.fillPrice(&b.fill.Prices[i], pointer)
-		size := place{price.Kind, price.Width, price.Height}
-		if ok && seen[size] {
+		if !ok {
+			continue
+		}
+		if slices.ContainsFunc(b.filling.Sizes, func(other kitchen.SizePrice) bool { return sameSize(other, price) }) {
 			b.fault("fill.price.twice", pointer)
 		}
-		seen[size] = seen[size] || ok
 		b.filling.Sizes = append(b.filling.Sizes, price)
 	}
+}
+
+// sameSize reports whether two prices are for the same cabinets, or for some that are the same.
+func sameSize(x, y kitchen.SizePrice) bool {
+	heights := x.Height == y.Height || x.Height == 0 || y.Height == 0
+	return x.Kind == y.Kind && x.Width == y.Width && heights
 }
 
 // fillPrice reads the price of a size; false where the size is refused.
@@ -33,12 +34,12 @@ func (b *body) fillPrice(in *api.SizePrice, pointer string) (out kitchen.SizePri
 	kind, kindOK := b.kind(in.Kind, pointer+"/kind")
 	width, widthOK := b.length(in.Width, pointer+"/width", positive)
 	height, heightOK := b.optional(in.Height, pointer+"/height", positive)
+	heightOK = heightOK || !in.Height.Given()
 	out = kitchen.SizePrice{Kind: kind, Width: width, Height: height}
 	if price, given := b.money(in.Price, pointer+"/price"); given {
 		out.Price = &price
 	}
 	out.Prefer, _ = b.money(in.Prefer, pointer+"/prefer")
-	heightOK = heightOK || !in.Height.Given()
 	if kindOK {
 		b.priceOnList(&out, pointer, widthOK, heightOK)
 	}
@@ -55,7 +56,8 @@ func (b *body) priceOnList(p *kitchen.SizePrice, pointer string, widthOK, height
 		return
 	}
 	sizes := b.system.Sizes(p.Kind)
-	if widthOK && !slices.Contains(sizes.Widths, p.Width) {
+	corner := func(c cabinet.CornerSize) bool { return c.Width == p.Width || c.OtherWidth == p.Width }
+	if widthOK && !slices.Contains(sizes.Widths, p.Width) && !slices.ContainsFunc(sizes.Corners, corner) {
 		b.fault("fill.price.off_list", pointer+"/width")
 	}
 	if heightOK && p.Height > 0 && !slices.Contains(sizes.Heights, p.Height) {

@@ -20,8 +20,11 @@ func (b *body) offList(in *api.Cabinet, c *cabinet.Placed) {
 		return
 	}
 	b.onList(sizes.Heights, c.Height, c.Pointer+"/height")
-	if in.Corner == nil {
+	switch {
+	case in.Corner == nil:
 		b.onList(sizes.Widths, c.Width(), c.Pointer+"/width")
+	case c.Corner != nil:
+		b.cornerOnList(sizes.Corners, c)
 	}
 	if in.Depth.Given() {
 		b.onList(sizes.Depths, c.Depth, c.Pointer+"/depth")

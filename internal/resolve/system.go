@@ -99,24 +99,31 @@ func (b *body) readLegTravel(in *api.LegTravel, s *cabinet.System, legsOK bool) 
 
 func (b *body) readSizes(in *api.InlineSystem, s *cabinet.System) {
 	if w := in.Wall; w != nil {
-		s.Wall = b.sizes(w.Heights, w.Widths, w.Depths, "/system/wall")
+		s.Wall = b.sizes(w.Heights, w.Widths, w.Depths, w.Corners, "/system/wall")
 		s.WallUnderside = b.must(w.Underside, "/system/wall/underside", positive)
 	}
 	if t := in.Tall; t != nil {
-		s.Tall = b.sizes(t.Heights, t.Widths, t.Depths, "/system/tall")
+		s.Tall = b.sizes(t.Heights, t.Widths, t.Depths, t.Corners, "/system/tall")
 	}
 	if c := in.Base; c != nil {
-		s.Base = b.sizes(c.Heights, c.Widths, c.Depths, "/system/base")
+		s.Base = b.sizes(c.Heights, c.Widths, c.Depths, c.Corners, "/system/base")
 		s.Counter = b.lengthOr(c.Counter, "/system/base/counter", notNegative, 0)
 	}
 }
 
-func (b *body) sizes(heights, widths, depths []api.Length, pointer string) cabinet.Sizes {
-	return cabinet.Sizes{
+func (b *body) sizes(heights, widths, depths []api.Length, corners []api.CornerSize, pointer string) cabinet.Sizes {
+	out := cabinet.Sizes{
 		Heights: b.needed(heights, pointer+"/heights"),
 		Widths:  b.list(widths, pointer+"/widths"),
-		Depths:  b.needed(depths, pointer+"/depths"),
 	}
+	before := len(b.faults)
+	out.Depths = b.needed(depths, pointer+"/depths")
+	var shallowest length.Length // 0 where it is not known
+	if len(b.faults) == before {
+		shallowest = out.Depths[0]
+	}
+	out.Corners = b.cornerSizes(corners, shallowest, pointer)
+	return out
 }
 
 func (b *body) needed(in []api.Length, pointer string) []length.Length {

@@ -49,6 +49,7 @@ var planRules = []Rule{
 	{Code: "plan.cabinet.under_datum", Status: Own, Source: impossible, Says: "A cabinet {height} high that ends here would reach under the floor."},
 	{Code: "plan.cabinet.kind_not_made", Status: Own, Source: ownRule, Says: "The system makes no {kind} cabinets."},
 	{Code: "plan.size.off_list", Status: Own, Source: ownRule, Says: "The system does not make {size}; the nearest it makes is {nearest}."},
+	{Code: "plan.corner.not_made", Status: Own, Source: ownRule, Says: "The system makes no corner {kind} cabinets of this shape."},
 	{Code: "plan.corner.not_joined", Status: Own, Source: impossible, Says: "This wall does not meet the cabinet's own wall in an inside corner."},
 	{Code: "plan.corner.not_in_corner", Status: Own, Source: impossible, Says: "A corner cabinet stands in the corner; this one is {gap} off it."},
 
@@ -65,6 +66,9 @@ var planRules = []Rule{
 	{Code: "system.amount.negative", Status: Own, Source: ownRule, Says: "This number must not be negative."},
 	{Code: "system.amount.too_large", Status: Own, Source: ownRule, Says: "This number is beyond 1000000000."},
 	{Code: "system.legs.travel_too_long", Status: Own, Source: impossible, Says: "A leg of {legs} cannot get shorter by more than that."},
+	{Code: "system.corner.other_width_of_blind", Status: Own, Source: ownRule, Says: "A blind corner cabinet reaches along its own wall only."},
+	{Code: "system.corner.too_narrow", Status: Own, Source: impossible,
+		Says: "A corner cabinet reaches further along each wall than it is deep, which is {depth} at the least."},
 	{Code: "system.rail.drop_too_long", Status: Own, Source: impossible,
 		Says: "The rail's lower edge would be below the lowest cabinet of the system, which is {height} high."},
 
