@@ -44,7 +44,7 @@ func millimetres(l length.Length) money.Quantity {
 // answer turns what was found into cabinets in their places.
 func (s *solver) answer(f *found) Answer {
 	var a account
-	out := Answer{aim: f.worth}
+	var out Answer
 	for w := range f.stand {
 		for i := range f.stand[w] {
 			s.tower(&out, &a, &f.stand[w][i])

@@ -12,7 +12,7 @@ import (
 // may take. What it is worth in the end is counted over the cabinets that there are.
 func (s *solver) toCeiling(r *row, width, height length.Length) money.Amount {
 	worth := s.room.Kitchen.Prices.Worth.ToCeiling.Amount
-	if worth == 0 || r.Kind == cabinet.Base || !s.reaches(r, height) {
+	if !s.room.Aim.Ceiling || r.Kind == cabinet.Base || !s.reaches(r, height) {
 		return 0
 	}
 	return worth.Share(int64(width), int64(max(width, s.upper())))

@@ -15,9 +15,16 @@ type Room struct {
 	Kitchen *kitchen.Kitchen
 	Sky     kitchen.Sky
 	Filling *kitchen.Filling
+	Aim     Aim
+}
+
+// Aim is what is aimed for beside what each cabinet is worth.
+type Aim struct {
 	// Top is where new wall and tall cabinets end, above the datum; nil where they may
 	// end anywhere.
 	Top *length.Length
+	// Ceiling counts for each cabinet its share of going up to the ceiling.
+	Ceiling bool
 }
 
 // Answer is one way to fill a room.
@@ -28,7 +35,6 @@ type Answer struct {
 	Open     []Open
 	Parts    []Part
 	Worth    money.Amount // the sum of its parts
-	aim      money.Amount // what it was found by: with what new cabinets are taken to be worth by reaching the ceiling
 }
 
 // Panel closes a side of a new cabinet that shows.

@@ -39,7 +39,7 @@ func (s *solver) space(wall int, kind cabinet.Kind) *row {
 	ask := space.Ask{Wall: wall, Kind: kind, Depth: depthOf(k.System, kind), Spare: spare, Door: &front}
 	r := &row{Row: space.Of(k, s.room.Sky, ask), filling: s.room.Filling, grid: s.grid, whole: down(k.Room.Walls[wall].Length, s.grid)}
 	for _, h := range k.System.Sizes(kind).Heights {
-		if s.room.Top == nil || kind == cabinet.Base || r.Low+h == *s.room.Top {
+		if s.room.Aim.Top == nil || kind == cabinet.Base || r.Low+h == *s.room.Aim.Top {
 			r.heights = append(r.heights, h)
 		}
 	}
@@ -54,7 +54,6 @@ func (s *solver) row(wall int, kind cabinet.Kind) *row {
 	s.fix(r)
 	s.pair(r)
 	r.need()
-	r.sizes = s.sizes(r)
 	return r
 }
 

@@ -74,7 +74,8 @@ func (s *Solver) Best(room *Room, want int) (out []Answer, clashes []Clash, prov
 	return out, clashes, proven
 }
 
-// prepare readies every row that is asked for.
+// prepare readies every row that is asked for. What cabinets are worth hangs on all of
+// them: so much is the length over which going up to the ceiling is shared out.
 func (s *solver) prepare() {
 	k, f := s.room.Kitchen, s.room.Filling
 	for kind := range s.rows {
@@ -84,6 +85,13 @@ func (s *solver) prepare() {
 		}
 		for _, w := range f.Walls {
 			s.rows[kind][w] = s.row(w, cabinet.Kind(kind))
+		}
+	}
+	for _, rows := range s.rows {
+		for _, r := range rows {
+			if r != nil {
+				r.sizes = s.sizes(r)
+			}
 		}
 	}
 	for _, kind := range []cabinet.Kind{cabinet.Wall, cabinet.Base} {

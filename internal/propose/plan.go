@@ -45,7 +45,7 @@ func (p *proposer) planned(a *layout.Answer) *Layout {
 	}
 	k.Plan = &plan
 	k.Datums = kitchen.Datums(k.Room, k.Plan, p.k.GivenDatums())
-	out.Kitchen = &k
+	out.Kitchen, out.name = &k, nameOf(k.Plan)
 	return out
 }
 
@@ -69,4 +69,16 @@ func (p *proposer) ids() func(cabinet.Kind) string {
 			}
 		}
 	}
+}
+
+// nameOf tells plans apart by their cabinets.
+func nameOf(plan *cabinet.Plan) string {
+	var b []byte
+	for i := range plan.Cabinets {
+		c := &plan.Cabinets[i]
+		for _, n := range []int64{int64(c.Wall), int64(c.Kind), int64(c.From), int64(c.To), int64(c.Height)} {
+			b = append(strconv.AppendInt(b, n, 36), ' ')
+		}
+	}
+	return string(b)
 }

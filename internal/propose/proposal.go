@@ -33,6 +33,7 @@ type Layout struct {
 	Proven  bool
 	Assumed bool // some new cabinet reaches up to what nobody has seen
 	Decided decide.Decisions
+	name    string // tells layouts apart by their cabinets
 }
 
 // Gate is a gate before a group's option.

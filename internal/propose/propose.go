@@ -50,15 +50,23 @@ func Propose(k *kitchen.Kitchen, f *kitchen.Filling) *Proposal {
 	return &p.out
 }
 
-// fill plans the room under the sky that some states leave, and, where one even line is
-// worth something, also with every line by itself.
+// fill plans the room under the sky that some states leave: by what cabinets are worth
+// alone; where going up to the ceiling is worth something, also by each cabinet's share
+// of that; and where that or one even line is, with every line by itself, since what
+// cabinets are worth together no share tells.
 func (p *proposer) fill(states []state) {
-	sky := p.sky(states)
-	p.fillTo(sky, states, nil)
-	if p.k.Prices.Worth.EvenLine.Amount > 0 {
+	worth := p.k.Prices.Worth
+	aims := []layout.Aim{{}}
+	if worth.ToCeiling.Amount > 0 {
+		aims = append(aims, layout.Aim{Ceiling: true})
+	}
+	if worth.ToCeiling.Amount > 0 || worth.EvenLine.Amount > 0 {
 		for _, top := range p.tops() {
-			p.fillTo(sky, states, &top)
+			aims = append(aims, layout.Aim{Top: &top})
 		}
+	}
+	for _, aim := range aims {
+		p.fillTo(states, aim)
 	}
 }
 
@@ -79,15 +87,15 @@ func (p *proposer) tops() []length.Length {
 // rounds is how often the datum is brought down to the floor that cabinets stand on.
 const rounds = 4
 
-func (p *proposer) fillTo(sky kitchen.Sky, states []state, top *length.Length) {
-	datums := p.assumed()
+func (p *proposer) fillTo(states []state, aim layout.Aim) {
+	sky, datums := p.sky(states), p.assumed()
 	for range rounds {
 		k := *p.kept
 		k.Datums = datums
-		answers, clashes, proven := p.solver.Best(&layout.Room{Kitchen: &k, Sky: sky, Filling: p.f, Top: top}, max(atLeast, p.f.Best))
+		answers, clashes, proven := p.solver.Best(&layout.Room{Kitchen: &k, Sky: sky, Filling: p.f, Aim: aim}, max(atLeast, p.f.Best))
 		p.out.Proven = p.out.Proven && proven
 		if len(answers) == 0 {
-			if top == nil {
+			if aim == (layout.Aim{}) {
 				p.clash(clashes)
 			}
 			return
@@ -106,7 +114,7 @@ func (p *proposer) fillTo(sky kitchen.Sky, states []state, top *length.Length) {
 // add adds a plan, unless it is there already for a sky that leaves less room.
 func (p *proposer) add(a *layout.Answer, states []state) {
 	l := p.planned(a)
-	name := nameOf(l)
+	name := l.name
 	for _, s := range states {
 		name += strconv.Itoa(int(s))
 	}
@@ -114,18 +122,6 @@ func (p *proposer) add(a *layout.Answer, states []state) {
 		p.seen[name] = true
 		p.plans = append(p.plans, p.weigh(a, states))
 	}
-}
-
-// nameOf tells plans apart by their cabinets.
-func nameOf(l *Layout) string {
-	var b []byte
-	for i := range l.Kitchen.Plan.Cabinets {
-		c := &l.Kitchen.Plan.Cabinets[i]
-		for _, n := range []int64{int64(c.Wall), int64(c.Kind), int64(c.From), int64(c.To), int64(c.Height)} {
-			b = append(strconv.AppendInt(b, n, 36), ' ')
-		}
-	}
-	return string(b)
 }
 
 // clash keeps what clashes whatever hangs above; what only a kept overhead is in the

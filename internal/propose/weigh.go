@@ -47,29 +47,51 @@ type choice struct {
 func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool, g decide.Gates) []*Layout {
 	var all []choice
 	for _, c := range p.plans {
-		pick, ok := c.Decided.Among(func(group string, o kitchen.Option) bool {
-			i := p.index[group]
-			return may(group, o) && (p.chose(group, o) || !p.all[i].matters && o != kitchen.RemoveTaller || leaves(o, c.states[i]))
-		}, g)
-		if ok {
-			all = append(all, choice{c, pick, p.most(c, pick.Net)})
-		}
+		all = append(all, p.picks(c, may, g)...)
 	}
 	slices.SortStableFunc(all, func(a, b choice) int { return cmp.Compare(b.bound, a.bound) })
 	var out []*Layout
-	shown := map[string]bool{}
 	for i := range all {
 		if len(out) == want && all[i].bound <= out[want-1].Total {
 			break
 		}
-		l := p.settled(&all[i])
-		if l == nil || shown[nameOf(l)] {
-			continue
+		if l := p.settled(&all[i]); l != nil {
+			out = among(out, l, want)
 		}
-		shown[nameOf(l)] = true
-		out = append(out, l)
-		slices.SortStableFunc(out, func(a, b *Layout) int { return cmp.Compare(b.Total, a.Total) })
-		out = out[:min(want, len(out))]
+	}
+	return out
+}
+
+// among puts a layout among the best ones, in place of one with the same cabinets that
+// is worth less.
+func among(all []*Layout, l *Layout, want int) []*Layout {
+	if i := slices.IndexFunc(all, func(o *Layout) bool { return o.name == l.name }); i >= 0 {
+		if all[i].Total >= l.Total {
+			return all
+		}
+		all = slices.Delete(all, i, i+1)
+	}
+	all = append(all, l)
+	slices.SortStableFunc(all, func(a, b *Layout) int { return cmp.Compare(b.Total, a.Total) })
+	return all[:min(want, len(all))]
+}
+
+// picks are the best options for a candidate: of all that it may have, and, where
+// going up to the ceiling is worth something, of those that let it.
+func (p *proposer) picks(c *candidate, may func(group string, o kitchen.Option) bool, g decide.Gates) (out []choice) {
+	high := []bool{false}
+	if p.k.Prices.Worth.ToCeiling.Amount > 0 {
+		high = append(high, true)
+	}
+	for _, down := range high {
+		pick, ok := c.Decided.Among(func(group string, o kitchen.Option) bool {
+			i := p.index[group]
+			fits := p.chose(group, o) || !p.all[i].matters && o != kitchen.RemoveTaller || leaves(o, c.states[i])
+			return fits && may(group, o) && (!down || c.states[i] == asFound || stateFor(o) == gone)
+		}, g)
+		if ok {
+			out = append(out, choice{c, pick, p.most(c, pick.Net)})
+		}
 	}
 	return out
 }

@@ -170,7 +170,7 @@ func (p *Proposed) trades(l, against *propose.Layout) []api.LayoutTrade {
 	for n := range layout.PartNames {
 		here, there := l.Part(n), against.Part(n)
 		more, worth := here.Quantity-there.Quantity, here.Worth.Minus(there.Worth)
-		if more != 0 || worth != 0 {
+		if more != 0 || worth.Rounded(p.Currency) != 0 {
 			out = append(out, api.LayoutTrade{Name: n.String(), Quantity: more.Decimal(), Unit: n.Unit(), Worth: p.money(worth)})
 		}
 	}
@@ -194,7 +194,7 @@ func (p *Proposed) because(l, against *propose.Layout, trades []api.LayoutTrade)
 		}
 		words[i] += " (" + signed(t.Worth) + ")"
 	}
-	by := l.Total.Minus(against.Total)
+	by := l.Total.Minus(against.Total).Rounded(p.Currency)
 	code := "layout.because.level"
 	switch {
 	case l == p.first() && by >= 0:
