@@ -68,7 +68,7 @@ func (s *solver) both(a, b []way) []way {
 			})
 		}
 	}
-	return keep(out, s.want)
+	return keep(out, s.many)
 }
 
 // chain fills rows that turn corners into each other. What one row does to the next
@@ -83,7 +83,7 @@ func (s *solver) chain(kind cabinet.Kind, walls []int, closed bool, g *given) []
 	for _, c := range s.ways[turning{kind, walls[len(walls)-1]}] {
 		out = append(out, s.along(kind, walls, c, []*corner{c}, g)...)
 	}
-	return keep(out, s.want)
+	return keep(out, s.many)
 }
 
 // along fills rows from the first, which begins with a corner, to the last, which ends
@@ -106,7 +106,7 @@ func (s *solver) along(kind cabinet.Kind, walls []int, begin *corner, end []*cor
 				all = append(all, s.through(kind, w, ends{from.at, c}, from.ways, g)...)
 			}
 			if len(all) > 0 {
-				reached = append(reached, state{c, keep(all, s.want)})
+				reached = append(reached, state{c, keep(all, s.many)})
 			}
 		}
 		states = reached
@@ -115,7 +115,7 @@ func (s *solver) along(kind cabinet.Kind, walls []int, begin *corner, end []*cor
 	for _, one := range states {
 		out = append(out, one.ways...)
 	}
-	return keep(out, s.want)
+	return keep(out, s.many)
 }
 
 // through goes on along one more wall. A corner is counted with the wall before it.
@@ -134,7 +134,7 @@ func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *g
 			out = append(out, next)
 		}
 	}
-	return keep(out, s.want)
+	return keep(out, s.many)
 }
 
 // cornerWorth is what turning a corner some way is worth by itself.
@@ -158,7 +158,10 @@ func (s *solver) wall(kind cabinet.Kind, wall int, e ends, g *given) []ranked {
 	if have, ok := s.walls[name]; ok {
 		return have
 	}
-	found := s.fill(s.rows[kind][wall].run(e, g.stand[wall], lines, s.want))
+	if s.rows[kind][wall].crowded(e, g.stand[wall]) {
+		return nil
+	}
+	found := s.fill(s.rows[kind][wall].run(e, g.stand[wall], lines, s.many))
 	var out []ranked
 	for i := range found.answers {
 		out = append(out, ranked{found.answers[i].Worth, &found.answers[i]})

@@ -82,3 +82,28 @@ func (r *Room) hang(wall int, from, to, depth, underside length.Length) *Room {
 	r.Sky = r.Kitchen.Found()
 	return r
 }
+
+// window is a window over the counter, up to a lintel.
+func (r *Room) window(wall int, from, to length.Length) *Room {
+	w := &r.Kitchen.Room.Walls[wall]
+	w.Openings = append(w.Openings, survey.Opening{
+		Pointer: w.Pointer + "/openings/" + strconv.Itoa(len(w.Openings)), Kind: survey.Window, From: from, To: to, Sill: at(1050 * mm), Head: at(2050 * mm),
+	})
+	return r
+}
+
+// stay is a cabinet of the plan that stays, in its row.
+func (r *Room) stay(kind cabinet.Kind, wall int, from, width length.Length) *Room {
+	k := r.Kitchen
+	n := len(k.Plan.Cabinets)
+	c := cabinet.Placed{
+		ID: "c" + strconv.Itoa(n), Pointer: "/plan/cabinets/" + strconv.Itoa(n), Index: n, Kind: kind, Wall: wall, From: from, To: from + width,
+		Depth: 600 * mm, Height: [...]length.Length{660 * mm, 2000 * mm, 740 * mm}[kind], Underside: 120 * mm, Keep: true,
+	}
+	if kind == cabinet.Wall {
+		c.Depth, c.Underside = 360*mm, 1460*mm
+	}
+	c.Top = c.Underside + c.Height
+	k.Plan.Cabinets = append(k.Plan.Cabinets, c)
+	return r
+}

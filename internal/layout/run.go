@@ -2,6 +2,7 @@ package layout
 
 import (
 	"encoding/binary"
+	"slices"
 
 	"railhead/internal/fill"
 	"railhead/internal/length"
@@ -60,6 +61,26 @@ func (r *row) turn(out *fill.Run, side int, t *turn) {
 		out.Ends[side] = t.end
 	}
 }
+
+// crowded reports whether what turns the corners at both ends of a row, or a tall
+// cabinet, would be in the same place. Two dead corners may be.
+func (r *row) crowded(e ends, tall []standing) bool {
+	least, most, dead := length.Length(0), r.whole, true
+	if t := e.turnAt(false); t != nil {
+		least, dead = t.reach(), dead && t.dead()
+	}
+	if t := e.turnAt(true); t != nil {
+		most, dead = most-t.reach(), dead && t.dead()
+	}
+	return !dead && least > most ||
+		slices.ContainsFunc(tall, func(t standing) bool { return t.at < least || t.at+t.width > most })
+}
+
+// dead reports whether a corner only keeps the row away.
+func (t *turn) dead() bool { return t.wide == 0 && !t.end.Open }
+
+// reach is how far from the corner nothing else of the row stands.
+func (t *turn) reach() length.Length { return max(t.wide, t.keep+t.end.Least) }
 
 // key tells runs apart that are filled in different ways.
 func key(r *fill.Run) string {

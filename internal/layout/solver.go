@@ -48,6 +48,7 @@ type solver struct {
 	room  *Room
 	grid  length.Length
 	want  int
+	many  int                   // ways that are kept of every row: no fewer than are wanted
 	rows  [3][]*row             // by kind and wall; nil where none is asked for
 	ways  map[turning][]*corner // how to turn the corners that rows turn
 	walls map[wallKey][]ranked
@@ -59,10 +60,14 @@ type turning struct {
 	wall int
 }
 
+// usualWays is how many of the best ways are kept of every row, even for one answer:
+// base rows of equal worth give the wall row other lines.
+const usualWays = 5
+
 // Best are the best ways to fill a room, the best first, so many at most; and, where
 // there is none, what clashes. Proven is whether none that is better was passed over.
 func (s *Solver) Best(room *Room, want int) (out []Answer, clashes []Clash, proven bool) {
-	one := &solver{Solver: s, room: room, grid: gridOf(room.Kitchen, room.Filling), want: max(1, want), walls: map[wallKey][]ranked{}, ways: map[turning][]*corner{}}
+	one := &solver{Solver: s, room: room, grid: gridOf(room.Kitchen, room.Filling), want: max(1, want), many: max(usualWays, want), walls: map[wallKey][]ranked{}, ways: map[turning][]*corner{}}
 	one.prepare()
 	found, proven := one.search()
 	for i := range found {

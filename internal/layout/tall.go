@@ -185,8 +185,21 @@ func (s *solver) stand(tall *row, p place, have []standing, width, height length
 	}
 	out.cabinet = tall.cabinet(out.at, width, height)
 	out.worth = s.worthOf(&out.cabinet)
-	clear := out.at >= 0 && out.at+width <= tall.whole && tall.free(out.at, out.at+width, height)
+	clear := s.clearOfCorners(tall, out.at, out.at+width) && tall.free(out.at, out.at+width, height)
 	return out, clear && !slices.ContainsFunc(tall.fixed, func(o fill.Piece) bool { return out.at < o.At+o.Width && o.At < out.at+width })
+}
+
+// clearOfCorners reports whether a tall cabinet is on its wall, and leaves the inside
+// corners between walls that are filled to what stands around them.
+func (s *solver) clearOfCorners(tall *row, from, to length.Length) bool {
+	least, most := length.Length(0), tall.whole
+	if s.inCorner(tall.Wall, true, false) {
+		least += tall.Depth + s.room.Filling.CornerFiller
+	}
+	if s.inCorner(tall.Wall, true, true) {
+		most -= tall.Depth + s.room.Filling.CornerFiller
+	}
+	return least <= from && to <= most
 }
 
 // far is where the next one stands.
