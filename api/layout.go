@@ -71,7 +71,8 @@ type Layout struct {
 	Proven   bool              `json:"proven" doc:"Whether the search was finished, so that nothing better was passed over."`
 	Datum    Datum             `json:"datum" doc:"The datum of the first level group, which its own cabinets produce."`
 	Datums   []Datum           `json:"datums" doc:"One datum for each level group."`
-	Choices  map[string]string `json:"choices" doc:"What happens to each overhead or part_of group."`
+	Assumed  bool              `json:"assumed" doc:"Whether some new cabinet reaches up to what nobody has seen behind an overhead."`
+	Choices  map[string]Choice `json:"choices" doc:"What happens to each overhead or part_of group, in the request's own form."`
 	Gates    []LayoutGate      `json:"gates" doc:"What must be settled before these choices may be taken."`
 	Cabinets []Cabinet         `json:"cabinets" doc:"All cabinets, those that stay first, in the request's own form."`
 	Fillers  []Filler          `json:"fillers" doc:"Closing pieces, in the request's own form."`
@@ -100,7 +101,9 @@ type LayoutGate struct {
 	Overhead string            `json:"overhead" doc:"The overhead or part_of group."`
 	Code     string            `json:"code" doc:"Stable code."`
 	Pointer  string            `json:"pointer" doc:"The member of the request it is about."`
+	Forbids  bool              `json:"forbids" doc:"Whether no answer opens it, but at most the licensed trade's work."`
 	Says     string            `json:"says" doc:"A sentence for people; not part of the contract."`
+	Who      string            `json:"who" doc:"Who may settle it."`
 	Params   map[string]string `json:"params" doc:"Values for a translated text."`
 }
 
@@ -133,11 +136,11 @@ type LayoutOption struct {
 	Option   string       `json:"option" doc:"The option."`
 	Possible bool         `json:"possible" doc:"Whether no gate forbids it."`
 	Gates    []LayoutGate `json:"gates" doc:"What must be settled before it may be taken."`
-	Storage  string       `json:"storage_litres" doc:"Outer volume of the layout's cabinets."`
-	Gain     string       `json:"gain" doc:"What the layout's cabinets are worth more than those of the best one with the overhead kept."`
-	Cost     string       `json:"cost" doc:"What the layout's choices cost, expected, less what they are worth by themselves."`
-	Total    string       `json:"total" doc:"The layout's total."`
-	Layout   Layout       `json:"layout" doc:"The layout; its rank is its place among this overhead's options by total."`
+	Storage  string       `json:"storage_litres,omitzero" doc:"Outer volume of the layout's cabinets."`
+	Gain     string       `json:"gain,omitzero" doc:"What the layout's cabinets are worth more than those of the best one with the overhead kept; absent where it cannot be kept."`
+	Cost     string       `json:"cost,omitzero" doc:"What the layout's choices cost, expected, less what they are worth by themselves."`
+	Total    string       `json:"total,omitzero" doc:"The layout's total."`
+	Layout   *Layout      `json:"layout,omitzero" doc:"The layout; its rank is its place among this overhead's options by total. Absent where nobody can do it, or nothing new fits then."`
 }
 
 // Relax is one thing that a request asks for and that cannot be had together with

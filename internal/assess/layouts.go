@@ -4,32 +4,90 @@ import (
 	"context"
 
 	"railhead/api"
+	"railhead/internal/finding"
+	"railhead/internal/hazard"
+	"railhead/internal/kitchen"
+	"railhead/internal/propose"
 	"railhead/internal/report"
 	"railhead/internal/resolve"
 )
 
 // Layouts proposes cabinets for the walls of a room, or says everything that is wrong with what was sent.
 func Layouts(ctx context.Context, req *api.LayoutRequest) (*api.LayoutAnswer, []api.Fault) {
-	_, span := stage(ctx, "resolve")
-	defer span.End()
-	c, _, faults := resolve.LayoutRequest(req)
+	c, filling, faults := resolvedLayouts(ctx, req)
 	if len(faults) > 0 {
-		return nil, told(faults)
+		return nil, faults
 	}
-	s := report.Scale{Unit: c.Units, Step: c.Tape, Currency: c.Kitchen.Prices.Currency}
-	return &api.LayoutAnswer{
-		Edition:     Edition,
-		Findings:    s.Findings(c.Findings),
-		Questions:   s.Questions(c.Questions),
-		Assumptions: s.Assumptions(c.Assumptions),
-		NotAssessed: report.NotAssessed(c.NotAssessed),
-	}, nil
+	var proposal *propose.Proposal
+	run(ctx, "propose", func() { proposal = propose.Propose(c.Kitchen, filling) })
+	notice(c, proposal)
+	out := proposed(ctx, c, proposal, &req.Request)
+	if req.Fill != nil && req.Fill.Assess && len(out.Layouts) > 0 {
+		out.Assessment, faults = Assess(ctx, pasted(&req.Request, &out.Layouts[0]), All)
+	}
+	return out, faults
 }
 
 // CheckLayouts says everything that is wrong with a request for layouts without answering it.
 func CheckLayouts(ctx context.Context, req *api.LayoutRequest) []api.Fault {
+	_, _, faults := resolvedLayouts(ctx, req)
+	return faults
+}
+
+func resolvedLayouts(ctx context.Context, req *api.LayoutRequest) (*resolve.Case, *kitchen.Filling, []api.Fault) {
 	_, span := stage(ctx, "resolve")
 	defer span.End()
-	_, _, faults := resolve.LayoutRequest(req)
-	return told(faults)
+	c, filling, faults := resolve.LayoutRequest(req)
+	return c, filling, told(faults)
+}
+
+// pasted is a request with a layout in place of its plan's cabinets, fillers and choices.
+func pasted(req *api.Request, l *api.Layout) *api.Request {
+	out := *req
+	out.Plan.Cabinets, out.Plan.Fillers, out.Choices = l.Cabinets, l.Fillers, l.Choices
+	return &out
+}
+
+// notice adds what was noticed while the room was planned.
+func notice(c *resolve.Case, p *propose.Proposal) {
+	if !p.Proven {
+		c.NotAssessed = append(c.NotAssessed, finding.NotAssessed{Part: "layouts", Code: "not_assessed.layouts_unproven", Pointer: "/fill"})
+	}
+	for _, e := range p.Empty {
+		code := "layout.row.empty"
+		if !e.Room {
+			code = "layout.row.no_room"
+		}
+		c.Findings = append(c.Findings, finding.Finding{
+			Code: code, Severity: finding.AsNote, Pointer: e.Pointer, Params: []finding.Param{finding.Word("kind", e.Kind.String())},
+		})
+	}
+	if len(p.Layouts) > 0 {
+		d := p.Layouts[0].Decided
+		c.Questions = append(c.Questions, d.Questions...)
+		c.Assumptions = append(c.Assumptions, d.Assumptions()...)
+		c.NotAssessed = append(c.NotAssessed, d.NotAssessed()...)
+	}
+}
+
+func proposed(ctx context.Context, c *resolve.Case, p *propose.Proposal, req *api.Request) *api.LayoutAnswer {
+	_, span := stage(ctx, "report")
+	defer span.End()
+	s := report.Scale{Unit: c.Units, Step: c.Tape, Currency: c.Kitchen.Prices.Currency}
+	out := (&report.Proposed{Scale: s, Proposal: p, Request: req}).Answer()
+	out.Edition = Edition
+	out.Findings = s.Findings(c.Findings)
+	out.Questions = s.Questions(unique(c.Questions))
+	out.Assumptions = s.Assumptions(c.Assumptions)
+	out.NotAssessed = report.NotAssessed(c.NotAssessed)
+	out.Cautions = s.Cautions(cautions(c.Kitchen, p))
+	return &out
+}
+
+// cautions are those of the best layout; of the room as sent where there is none.
+func cautions(k *kitchen.Kitchen, p *propose.Proposal) []finding.Caution {
+	if len(p.Layouts) == 0 {
+		return hazard.Cautions(k, kitchen.AppliedOptions{})
+	}
+	return hazard.Cautions(p.Layouts[0].Kitchen, p.Layouts[0].Applied())
 }

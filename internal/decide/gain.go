@@ -157,13 +157,13 @@ func gainedBy(swaps []cabinet.Swap, toCeiling bool) []gained {
 	}
 	litres, wide, shorter := new(big.Int), length.Length(0), money.Quantity(0)
 	for _, s := range swaps {
-		litres.Add(litres, volume(s))
+		litres.Add(litres, s.Cabinet.Volume(s.Height-s.Cabinet.Height))
 		wide += s.Cabinet.Width()
 		if s.Height < s.Cabinet.Height {
 			shorter += money.One
 		}
 	}
-	out := []gained{{code: gainStorage, quantity: quantity(litres, cubicDecimetre)}}
+	out := []gained{{code: gainStorage, quantity: quantity(litres)}}
 	if toCeiling {
 		out = append(out, gained{code: gainToCeiling, width: wide})
 	}
@@ -200,37 +200,8 @@ func (m *matter) stray(o kitchen.Option) length.Length {
 	return m.standsOver().stray
 }
 
-// volume is by how much a swap makes a cabinet larger, in cubic nanometres.
-func volume(s cabinet.Swap) *big.Int {
-	out := floorArea(s.Cabinet)
-	return out.Mul(out, big.NewInt(int64(s.Height-s.Cabinet.Height)))
-}
-
-// floorArea is the floor that a cabinet covers, in square nanometres: a diagonal
-// corner lacks its triangle, an l-shaped one its inner square.
-func floorArea(c *cabinet.Placed) *big.Int {
-	out := product(c.Width(), c.Depth)
-	if c.Corner == nil || c.Corner.Shape == cabinet.CornerBlind {
-		return out
-	}
-	wing := product(max(0, c.Corner.OtherWidth-c.Depth), c.Depth)
-	out.Add(out, wing)
-	if c.Corner.Shape == cabinet.CornerDiagonal {
-		inner := product(max(0, c.Width()-c.Depth), max(0, c.Corner.OtherWidth-c.Depth))
-		out.Add(out, inner.Rsh(inner, 1))
-	}
-	return out
-}
-
-func product(a, b length.Length) *big.Int {
-	return new(big.Int).Mul(big.NewInt(int64(a)), big.NewInt(int64(b)))
-}
-
-// cubicDecimetre is a litre in cubic nanometres.
-var cubicDecimetre = new(big.Int).Exp(big.NewInt(100_000_000), big.NewInt(3), nil)
-
-func quantity(n, unit *big.Int) money.Quantity {
-	q, _ := money.QuantityFromRat(new(big.Rat).SetFrac(n, unit))
+func quantity(volume *big.Int) money.Quantity {
+	q, _ := money.QuantityFromRat(cabinet.Litres(volume))
 	return q
 }
 

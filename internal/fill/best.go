@@ -39,7 +39,7 @@ func (t *task) best(m *memory) *best {
 	stays := len(b.fixed) - 1
 	for q := t.steps; q >= 0; q-- {
 		if b.segment[q] == none {
-			continue
+			continue // a cabinet that stays and ends here leads nowhere, and so does all that is left of it
 		}
 		b.settlePlace(q)
 		for ; stays >= 0 && (b.fixed[stays].clash || b.fixed[stays].to == q); stays-- {
@@ -94,6 +94,9 @@ func (b *best) settleStart(q, h int32) {
 
 // settleBegin settles the states about the beginning of segment i.
 func (b *best) settleBegin(i int32) {
+	if i > 0 && b.gaps[i-1].whole {
+		return
+	}
 	b.settle(b.begin + i)
 	if i == 0 || !b.gaps[i-1].paired {
 		return

@@ -113,6 +113,32 @@ var cases = []named{
 		Ends:    [2]End{{Least: 3 * length.Inch / 2}, {Least: 3 * length.Inch / 2}},
 		Weights: Weights{Filler: unit, FillerPerGrid: unit, OpenPerGrid: 4 * unit, Panel: 3 * unit},
 	}).with(func(*Run) {}), "f1.5in w33inx30in w24inx30in f1.5in"},
+	{"a sink between a dishwasher and a glazed door", row(3000, sizes(700, 300, 500, 600)).with(func(r *Run) {
+		r.Limits = []Limit{{From: 1200 * mm, To: 1800 * mm}, window(2600, 3000)}
+		r.Whole = []Span{{1950 * mm, 2350 * mm}} // a 300 and a 500 would have their joint under it, in either order
+	}), "w600x700 w600x700 f150 w600x700 p0 o50"},
+	{"two sinks", row(2400, sizes(700, 300, 600, 900)).with(func(r *Run) {
+		r.Whole = []Span{{200 * mm, 700 * mm}, {1500 * mm, 2100 * mm}}
+	}), "w900x700 w600x700 w900x700"},
+	{"a sink over a cabinet that stays", row(2700, sizes(700, 300, 600)).with(func(r *Run) {
+		r.Fixed = []Piece{{At: 900 * mm, Width: 450 * mm, Height: 700 * mm}}
+		r.Whole = []Span{{900 * mm, 1350 * mm}}
+	}), "w600x700 w300x700 s450x700 w600x700 w600x700 f150"},
+	{"a sink that reaches a little beyond a step", row(1200, sizes(700, 500, 600, 700)).with(func(r *Run) {
+		r.Whole = []Span{{175 * mm, 601 * mm}}
+	}), "w700x700 w500x700"},
+	{"a sink and its drainer in one cabinet", row(1200, sizes(700, 300, 400, 600, 800)).with(func(r *Run) {
+		r.Whole = []Span{{100 * mm, 500 * mm}, {400 * mm, 800 * mm}}
+	}), "w800x700 w400x700"},
+	{"a sink and a hob that meet, in two", row(1200, sizes(700, 600)).with(func(r *Run) {
+		r.Whole = []Span{{100 * mm, 600 * mm}, {600 * mm, 1100 * mm}}
+	}), "w600x700 w600x700"},
+	{"the filler goes where the sink is not", row(700, sizes(700, 600)).with(func(r *Run) {
+		r.Whole = []Span{{500 * mm, 650 * mm}}
+	}), "f100 w600x700"},
+	{"a sink where nothing else is on so fine a grid", row(700, sizes(700, 500)).with(func(r *Run) {
+		r.Grid, r.Whole = 25*mm, []Span{{75 * mm, 575 * mm}}
+	}), "f75 w500x700 f125"},
 	{"nothing fits", row(250, sizes(700, 300, 600)).with(func(*Run) {}), "o250"},
 	{"nothing may stand", row(600, sizes(700, 600)).with(func(r *Run) {
 		r.Limits = []Limit{{From: 0, To: 600 * mm}}

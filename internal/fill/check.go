@@ -41,6 +41,9 @@ func check(r *Run) Errors {
 		c.width(InFixed, i, p.Width, p.Height)
 		c.stretch(InFixed, i, p.At, p.At+p.Width)
 	}
+	for i, s := range r.Whole {
+		c.within(InWhole, i, s.From, s.To)
+	}
 	for i, e := range r.Ends {
 		c.least(InEnds, i, e.Least)
 	}
@@ -63,6 +66,7 @@ func (c *checker) counts() {
 		{InSizes, len(c.r.Sizes), MaxSizes},
 		{InLimits, len(c.r.Limits), MaxOthers},
 		{InFixed, len(c.r.Fixed), MaxOthers},
+		{InWhole, len(c.r.Whole), MaxOthers},
 		{InLines, len(c.r.Lines), MaxOthers},
 		{InPairs, len(c.r.Pairs), MaxOthers},
 		{InBest, c.r.Best, MaxBest},
@@ -113,14 +117,22 @@ func (c *checker) width(m Member, index int, width, height length.Length) {
 }
 
 func (c *checker) stretch(m Member, index int, from, to length.Length) {
+	if c.within(m, index, from, to) && (from%c.r.Grid != 0 || to%c.r.Grid != 0) {
+		c.no(CodeOffGrid, m, index)
+	}
+}
+
+// within refuses a stretch that is none, or not one of the run.
+func (c *checker) within(m Member, index int, from, to length.Length) bool {
 	switch {
 	case from < 0 || to > c.r.Length:
 		c.no(CodeOutside, m, index)
 	case to <= from:
 		c.no(CodeNotPositive, m, index)
-	case from%c.r.Grid != 0 || to%c.r.Grid != 0:
-		c.no(CodeOffGrid, m, index)
+	default:
+		return true
 	}
+	return false
 }
 
 func (c *checker) limit(i int, l Limit) {

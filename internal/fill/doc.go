@@ -25,6 +25,10 @@
 //
 // Closed asks for a row without holes: then open stretches are only beside open ends.
 //
+// Over each of the stretches [Run.Whole] stands one cabinet, a new one or one that stays, which may reach beyond it: the
+// cabinet that a sink or a hob hangs in. So nothing begins or ends inside, and none of it is under a panel, filled, left
+// open or in a gap. Where two of them overlap, the same cabinet stands over both.
+//
 // # What it is worth
 //
 // The worth of all new cabinets' sizes and of all pairs, less what [Weights] say. A change of height counts where two

@@ -18,7 +18,7 @@ func (g *graph) fromBegin(out []move, i int32) []move {
 	if (meets.open || !g.r.Closed) && b < c {
 		out = append(out, move{g.open(b+1, 1), none, -g.perOpen, left})
 	}
-	if c == s.to && g.fixedAt[c] == none && (b == c || !g.r.Closed || meets.open || s.sides[1].open) {
+	if c == s.to && (b == c || !g.r.Closed || meets.open || s.sides[1].open) {
 		out = g.pass(out, i, -g.opened(c-b), left)
 	}
 	return out

@@ -21,7 +21,7 @@ const (
 	MaxPlaces  = 600_000 // Grids for each height there is and one more
 	MaxSizes   = 400
 	MaxHeights = 24
-	MaxOthers  = 500 // fixed cabinets, limits, lines, pairs: each
+	MaxOthers  = 500 // fixed cabinets, limits, whole stretches, lines, pairs: each
 	MaxBest    = 50
 )
 
@@ -35,6 +35,7 @@ const (
 	InSizes       Member = "sizes"
 	InLimits      Member = "limits"
 	InFixed       Member = "fixed"
+	InWhole       Member = "whole"
 	InLines       Member = "lines"
 	InEnds        Member = "ends"
 	InPairs       Member = "pairs"

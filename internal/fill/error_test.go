@@ -37,6 +37,14 @@ func TestSlips(t *testing.T) {
 		{"a side that keeps away by less than nothing", func(r *Run) { r.Limits[0].Sides[1].Least = -1 }, Errors{{CodeNotPositive, InLimits, 0}}},
 		{"a cabinet that stays before the beginning", func(r *Run) { r.Fixed[0].At = -50 * mm }, Errors{{CodeOutside, InFixed, 0}}},
 		{"a cabinet that stays off the grid", func(r *Run) { r.Fixed[0].At++ }, Errors{{CodeOffGrid, InFixed, 0}}},
+		{"a whole stretch before the beginning", func(r *Run) { r.Whole[0].From = -1 }, Errors{{CodeOutside, InWhole, 0}}},
+		{"a whole stretch behind the end", func(r *Run) { r.Whole[1].To = 3000*mm + 1 }, Errors{{CodeOutside, InWhole, 1}}},
+		{"a whole stretch of no width", func(r *Run) { r.Whole[1].To = r.Whole[1].From }, Errors{{CodeNotPositive, InWhole, 1}}},
+		{"too many whole stretches", func(r *Run) {
+			for len(r.Whole) <= MaxOthers {
+				r.Whole = append(r.Whole, r.Whole[0])
+			}
+		}, Errors{{CodeTooMany, InWhole, none}}},
 		{"an end that keeps away too far", func(r *Run) { r.Ends[1].Least = length.Max + 1 }, Errors{{CodeTooLarge, InEnds, 1}}},
 		{"a pair about no gap", func(r *Run) { r.Pairs[0].To += 50 * mm }, Errors{{CodeNoGap, InPairs, 0}}},
 		{"a pair that is worth less than nothing", func(r *Run) { r.Pairs[0].Worth = -1 }, Errors{{CodeNotPositive, InPairs, 0}}},
@@ -58,6 +66,7 @@ func TestSlips(t *testing.T) {
 				r.Limits = []Limit{window(1000, 1600)}
 				r.Pairs = []Pair{{From: 1000 * mm, To: 1600 * mm}}
 				r.Fixed = []Piece{{At: 2000 * mm, Width: 400 * mm, Height: 700 * mm}}
+				r.Whole = []Span{{1, 2}, {2700*mm + 1, 3000 * mm}}
 			})
 			c.slip(r)
 			_, err := Fill(r)

@@ -5,7 +5,8 @@ import "railhead/internal/length"
 // coarsest is the coarsest grid on which a run has the same best answers: the longest length that divides everything
 // there is. Nothing is lost on it. With the order of the cabinets, fillers and open stretches settled, what is left to
 // choose is how wide the fillers and stretches are, between bounds and for a price by width; there is always a best
-// choice where nothing can be moved any more, because all of it has come up against something that is on the grid.
+// choice where nothing can be moved any more, because all of it has come up against something that is on the grid; a
+// cabinet also with its side against an end of a stretch that it stands over.
 func (r *Run) coarsest() length.Length {
 	g := gcd(r.Length, r.Panel)
 	for _, s := range r.Sizes {
@@ -13,6 +14,10 @@ func (r *Run) coarsest() length.Length {
 	}
 	for _, f := range r.Fixed {
 		g = gcd(gcd(g, f.At), f.Width)
+	}
+	for _, s := range r.Whole {
+		s = r.around(s)
+		g = gcd(gcd(g, s.From), s.To)
 	}
 	for _, l := range r.Limits {
 		g = gcd(gcd(g, l.From), l.To)
@@ -33,6 +38,9 @@ func (r *Run) coarsest() length.Length {
 
 // whole is a length rounded up to the grid.
 func (r *Run) whole(l length.Length) length.Length { return (l + r.Grid - 1) / r.Grid * r.Grid }
+
+// around is a stretch with its ends moved out to the grid. A cabinet is on the grid: it stands over both or neither.
+func (r *Run) around(s Span) Span { return Span{s.From / r.Grid * r.Grid, r.whole(s.To)} }
 
 // leastFiller and leastOpen are a Grid at least: what is narrower is not there.
 func (r *Run) leastFiller() length.Length { return r.whole(max(r.Grid, r.LeastFiller)) }

@@ -45,6 +45,25 @@ var hard = []named{
 		r.Closed, r.Panel = true, 50*mm
 		r.Ends = [2]End{{Least: 50 * mm}, {Least: 50 * mm}}
 	}), ""},
+	{"a sink and a hob off the grid, a dishwasher between, fillers at both walls", row(3700, sizes(700, metric...)).with(func(r *Run) {
+		r.Limits = []Limit{{From: 1700 * mm, To: 2300 * mm}}
+		r.Whole = []Span{{930 * mm, 1510 * mm}, {2590 * mm, 3130 * mm}}
+		r.Ends = [2]End{{Least: 50 * mm}, {Least: 50 * mm}}
+	}), ""},
+	{"a sink and its like across a dishwasher", row(3300, sizes(700, 300, 450, 500, 600, 800)).with(func(r *Run) {
+		r.Limits = []Limit{{From: 1350 * mm, To: 1950 * mm}}
+		r.Pairs = []Pair{{From: 1350 * mm, To: 1950 * mm, Must: true}}
+		r.Whole = []Span{{800 * mm, 1200 * mm}, {2400 * mm, 2700 * mm}}
+	}), ""},
+	{"three basins under a sloped ceiling, on lines, beside a free end", row(3600, append(sizes(500, 300, 500, 600, 900), sizes(700, 300, 500, 600, 900)...)).with(func(r *Run) {
+		r.Limits = []Limit{{From: 0, To: 1250 * mm, Height: 550 * mm}}
+		r.Whole = []Span{{400 * mm, 800 * mm}, {1150 * mm, 1600 * mm}, {2950 * mm, 3350 * mm}}
+		r.Panel, r.Ends[1].Open = 50*mm, true
+		for at := 600; at < 3600; at += 600 {
+			r.Lines = append(r.Lines, span(at, mm))
+		}
+		r.Weights.LineMiss = 30 * unit
+	}), ""},
 	{"the numbers 6, 9 and 20 just below what they can make", (Run{
 		Length: 43 * length.Inch, Grid: length.Inch, Closed: true, LeastFiller: 2 * length.Inch, LeastOpen: length.Foot,
 		Sizes: []Size{

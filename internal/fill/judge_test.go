@@ -214,6 +214,11 @@ func (m *model) judge(all []thing) (money.Amount, bool) {
 			worth -= m.between(all[i-1], t)
 		}
 	}
+	for _, s := range m.Whole {
+		if !slices.ContainsFunc(all, func(t thing) bool { return t.isCabinet() && t.from <= s.From && s.To <= t.to }) {
+			return 0, false
+		}
+	}
 	for _, p := range m.Pairs {
 		if m.equal(all, p) {
 			worth += p.Worth

@@ -33,7 +33,7 @@ func (g *graph) fromAfter(out []move, q, h int32) []move {
 	if behind := q + g.panel; behind <= g.room[h][q] && !g.r.Closed && behind+g.leastOpen <= c {
 		out = append(out, move{g.open(behind+g.leastOpen, 0), none, -g.onePanel - g.opened(g.leastOpen), left})
 	}
-	if g.fixedAt[c] == none {
+	if c == g.segments[g.segment[q]].to {
 		out = g.reach(out, q, c, h)
 	}
 	return out
@@ -48,7 +48,7 @@ func (g *graph) fromStayed(out []move, i int32) []move {
 	if !g.r.Closed && f.to+g.leastOpen <= c {
 		out = append(out, move{g.open(f.to+g.leastOpen, 0), none, -g.opened(g.leastOpen), left})
 	}
-	if g.fixedAt[c] == none {
+	if c == g.segments[g.segment[f.to]].to {
 		return g.reachStayed(out, f, c)
 	}
 	if wide := c - f.to; !g.r.Closed && wide > 0 && wide < g.leastOpen {
@@ -135,6 +135,9 @@ func (g *graph) fromOpen(out []move, q, end int32) []move {
 
 // panelled begins a new cabinet behind a panel at q.
 func (g *graph) panelled(out []move, q int32, as how) []move {
+	if q+g.panel > g.clear[q] {
+		return out
+	}
 	for j := range g.heightN {
 		if g.room[j][q] > q+g.panel && g.class[j][1] > g.class[j][0] {
 			out = append(out, move{g.start(q+g.panel, j), none, -g.onePanel, as})

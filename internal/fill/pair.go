@@ -3,7 +3,7 @@ package fill
 // pairAt is the gap that begins at c, if it wants equal neighbours.
 func (g *graph) pairAt(c int32) (int32, bool) {
 	i := g.segment[c]
-	return i, int(i) < len(g.gaps) && g.gaps[i].paired && g.segments[i].to == c
+	return i, i != none && int(i) < len(g.gaps) && g.gaps[i].paired && g.segments[i].to == c
 }
 
 // nearness is how near to an end of its segment a new cabinet may stand, and what is between.

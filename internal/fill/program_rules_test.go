@@ -1,6 +1,9 @@
 package fill
 
-import "railhead/internal/mip"
+import (
+	"railhead/internal/length"
+	"railhead/internal/mip"
+)
 
 // segments keeps a filler from filling a whole segment, and holes out of a row that is closed.
 func (p *program) segments() {
@@ -47,5 +50,30 @@ func (p *program) noHoles(from, to int) {
 		}
 		p.AtMost(left, 0)
 		p.AtMost(right, 0)
+	}
+}
+
+// wholes has one cabinet stand over each stretch that asks for it, whose panels do not count.
+func (p *program) wholes() {
+	for _, s := range p.Whole {
+		over := &mip.Sum{}
+		for _, v := range p.cabinets {
+			from, to := length.Length(v.from)*p.Grid, length.Length(v.to)*p.Grid
+			if v.panels[0] {
+				from += p.Panel
+			}
+			if v.panels[1] {
+				to -= p.Panel
+			}
+			if from <= s.From && s.To <= to {
+				over.Plus(1, v.is)
+			}
+		}
+		for _, f := range p.Fixed {
+			if f.At <= s.From && s.To <= f.At+f.Width {
+				over.Constant++
+			}
+		}
+		p.AtLeast(over, 1)
 	}
 }

@@ -56,6 +56,7 @@ func newProgram(name string, r *Run) *program {
 	}
 	p.segments()
 	p.heightChanges()
+	p.wholes()
 	p.pairs()
 	return p
 }

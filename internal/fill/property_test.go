@@ -84,10 +84,11 @@ func TestAnyOrderOfWhatIsGiven(t *testing.T) {
 		r, got := drawn(t, shapes(t))
 		turned := *r
 		turned.Sizes, turned.Limits, turned.Fixed = slices.Clone(r.Sizes), slices.Clone(r.Limits), slices.Clone(r.Fixed)
-		turned.Pairs, turned.Lines = slices.Clone(r.Pairs), slices.Clone(r.Lines)
+		turned.Whole, turned.Pairs, turned.Lines = slices.Clone(r.Whole), slices.Clone(r.Pairs), slices.Clone(r.Lines)
 		slices.Reverse(turned.Sizes)
 		slices.Reverse(turned.Limits)
 		slices.Reverse(turned.Fixed)
+		slices.Reverse(turned.Whole)
 		slices.Reverse(turned.Pairs)
 		slices.Reverse(turned.Lines)
 		again := answers(t, &turned)
@@ -230,12 +231,12 @@ func TestGapPartsARun(t *testing.T) {
 }
 
 // What only takes away choices never makes the best worth more: a size less, a lower limit, a longer least filler, no
-// holes.
+// holes, one cabinet over a stretch.
 func TestFewerChoicesAreWorthNoMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r, got := drawn(t, shapes(t))
 		less := *r
-		switch rapid.IntRange(1, 4).Draw(t, "less") {
+		switch rapid.IntRange(1, 5).Draw(t, "less") {
 		case 1:
 			less.Sizes = r.Sizes[:len(r.Sizes)/2]
 		case 2:
@@ -245,12 +246,67 @@ func TestFewerChoicesAreWorthNoMore(t *testing.T) {
 			less.Pairs = nil // whose narrowest filler is another one then
 		case 4:
 			less.Closed = true
+		case 5:
+			less.Whole = append(slices.Clone(r.Whole), part(t, Span{0, r.Length}))
 		}
 		if r.Length == 0 || len(r.Pairs) > 0 && less.Pairs == nil {
 			return
 		}
 		if then := answers(t, &less); len(then) > 0 && (len(got) == 0 || then[0].Worth > got[0].Worth) {
 			t.Fatalf("%v, with less %v", worths(got), worths(then))
+		}
+	})
+}
+
+// part is any part of a stretch, if there is anything of it.
+func part(t *rapid.T, of Span) Span {
+	wide := int64(of.To - of.From)
+	if wide == 0 {
+		return of
+	}
+	from := rapid.Int64Range(0, wide-1).Draw(t, "from")
+	return Span{of.From + length.Length(from), of.From + length.Length(rapid.Int64Range(from+1, wide).Draw(t, "to"))}
+}
+
+// Where one cabinet stands anyway it may be asked for, be it over all of it or a part.
+func TestAskedForWhatIsThere(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r, got := drawn(t, shapes(t))
+		if len(got) == 0 {
+			return
+		}
+		asked := *r
+		asked.Whole = slices.Clone(r.Whole)
+		for _, p := range got[0].Pieces {
+			asked.Whole = append(asked.Whole, part(t, Span{p.At, p.At + p.Width}))
+		}
+		if then := answers(t, &asked); !sameFirst(then, got) {
+			t.Fatalf("%+v, asked for it %+v", got[0], then)
+		}
+	})
+}
+
+func sameFirst(a, b []Answer) bool {
+	if len(a) == 0 || len(b) == 0 {
+		return false
+	}
+	a[0].Unsought, b[0].Unsought = false, false
+	return reflect.DeepEqual(a[0], b[0])
+}
+
+// A stretch in two parts that touch asks for less than the whole of it does.
+func TestWholeInParts(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r, got := drawn(t, shapes(t))
+		if len(r.Whole) == 0 || r.Whole[0].To-r.Whole[0].From < 2 {
+			return
+		}
+		first := r.Whole[0]
+		middle := first.From + length.Length(rapid.Int64Range(1, int64(first.To-first.From)-1).Draw(t, "middle"))
+		parts := *r
+		parts.Whole = append(slices.Clone(r.Whole[1:]), Span{first.From, middle}, Span{middle, first.To})
+		if then := answers(t, &parts); len(got) > 0 && (len(then) == 0 || then[0].Worth < got[0].Worth) {
+			t.Fatalf("%v, in parts %v", worths(got), worths(then))
 		}
 	})
 }

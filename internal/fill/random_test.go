@@ -68,7 +68,19 @@ func (d drawer) end(label string) End {
 	return End{Least: max(0, d.span(label, -3, 3)), Open: d.chance(label+" open", 3)}
 }
 
-// others draws limits, cabinets that stay, lines and pairs.
+// whole is a stretch about as wide as a narrow cabinet, more often in the middle, where there is room for one.
+func (d drawer) whole(of shape, steps int) Span {
+	from := (d.number("whole", 0, steps-1) + steps/2) % steps
+	to := d.number("whole", from+1, min(steps, from+of.narrowest))
+	return Span{span(from, d.grid) + d.part("whole from"), span(to, d.grid) - d.part("whole to")}
+}
+
+// part is nothing, or less than half a grid.
+func (d drawer) part(label string) length.Length {
+	return length.Length(max(0, d.number(label, -2, 2))) * d.grid / 5
+}
+
+// others draws limits, cabinets that stay, whole stretches, lines and pairs.
 func (d drawer) others(r *Run, of shape, steps int) {
 	if steps == 0 {
 		return
@@ -88,6 +100,9 @@ func (d drawer) others(r *Run, of shape, steps int) {
 	for range d.number("fixed", -of.others, of.others) {
 		from, to := stretch("fixed", of.widest/2+1)
 		r.Fixed = append(r.Fixed, Piece{At: from, Width: to - from, Height: d.height("fixed height", 1)})
+	}
+	for range d.number("whole", -of.others, min(len(r.Sizes), of.others-1)) {
+		r.Whole = append(r.Whole, d.whole(of, steps))
 	}
 	for range d.number("lines", -of.others, of.others) {
 		r.Lines = append(r.Lines, d.span("line", 0, steps))

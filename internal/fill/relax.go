@@ -8,8 +8,8 @@ import (
 // CodeInfeasible is the code of an Infeasible.
 const CodeInfeasible = "fill.infeasible"
 
-// Constraint is one thing that a run asks for: a cabinet that stays, a pair that must be, a limit, an end's distance,
-// the least filler or that no hole is left.
+// Constraint is one thing that a run asks for: a cabinet that stays, one over a whole stretch, a pair that must be, a
+// limit, an end's distance, the least filler or that no hole is left.
 type Constraint struct {
 	Member Member
 	Index  int // -1 for the member as a whole
@@ -100,6 +100,9 @@ func constraints(r *Run) []Constraint {
 		if e.Least > 0 {
 			out = append(out, Constraint{InEnds, i})
 		}
+	}
+	for i := range r.Whole {
+		out = append(out, Constraint{InWhole, i})
 	}
 	for i := range r.Fixed {
 		out = append(out, Constraint{InFixed, i})

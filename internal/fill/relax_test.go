@@ -44,6 +44,35 @@ func TestWhatToGiveUp(t *testing.T) {
 			r.Limits = []Limit{{From: 600 * mm, To: 1200 * mm, Height: 600 * mm}, {From: 1300 * mm, To: 1800 * mm, Height: 10 * mm}}
 			r.LeastFiller = length.Max
 		}), []Constraint{{InClosed, none}, {InLeastFiller, none}}, nil},
+		{"a sink wider than every cabinet", row(3000, sizes(700, 300, 600)).with(func(r *Run) {
+			r.Whole = []Span{{300 * mm, 800 * mm}, {1000 * mm, 1601 * mm}}
+		}), []Constraint{{InWhole, 1}}, nil},
+		{"two sinks that overlap, together wider than every cabinet", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Whole = []Span{{300 * mm, 800 * mm}, {700 * mm, 1200 * mm}}
+		}), []Constraint{{InWhole, 0}, {InWhole, 1}}, nil},
+		{"a sink where the dishwasher is", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Limits = []Limit{window(1000, 1600)}
+			r.Whole = []Span{{1100 * mm, 1500 * mm}}
+		}), []Constraint{{InWhole, 0}, {InLimits, 0}}, nil},
+		{"a sink across the side of a cabinet that stays", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Fixed = []Piece{fixed(600, 600), fixed(1800, 600)}
+			r.Whole = []Span{{1000 * mm, 1400 * mm}}
+		}), []Constraint{{InWhole, 0}, {InFixed, 0}}, nil},
+		{"a sink over the panel of a free end", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Panel, r.Ends[1].Open = 50*mm, true
+			r.Whole = []Span{{2500 * mm, 2951 * mm}}
+		}), []Constraint{{InWhole, 0}}, nil},
+		{"a stretch no wider than the panel of a free end over it", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Panel, r.Ends[0].Open = 50*mm, true
+			r.Whole = []Span{{10 * mm, 40 * mm}}
+		}), []Constraint{{InWhole, 0}}, nil},
+		{"a sink too near to a wall that doors keep away from", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Ends[0].Least = 50 * mm
+			r.Whole = []Span{{20 * mm, 520 * mm}}
+		}), []Constraint{{InEnds, 0}, {InWhole, 0}}, nil},
+		{"two sinks, each wider than every cabinet", row(3000, sizes(700, 600)).with(func(r *Run) {
+			r.Whole = []Span{{300 * mm, 1000 * mm}, {1500 * mm, 2200 * mm}}
+		}), nil, []Constraint{{InWhole, 0}, {InWhole, 1}}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := Fill(c.run)

@@ -14,6 +14,7 @@ type Run struct {
 	Sizes  []Size
 	Limits []Limit
 	Fixed  []Piece         // cabinets that stay; their Size is not looked at
+	Whole  []Span          // stretches over each of which one cabinet stands, new or staying; they may be off the grid
 	Lines  []length.Length // of the base cabinets below, which joints should meet; one off the grid is met by none
 	Ends   [2]End          // left and right
 	Pairs  []Pair

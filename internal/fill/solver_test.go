@@ -56,7 +56,7 @@ func proofs() (names []string, runs []*Run) {
 	ci := os.Getenv("CI") != ""
 	n := 40
 	if ci {
-		n = 280
+		n = 320
 	}
 	for i, r := range randomRuns(n, middle) {
 		names, runs = append(names, fmt.Sprint("random ", i)), append(runs, r)

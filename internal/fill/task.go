@@ -22,12 +22,12 @@ type task struct {
 
 	fixed   []fixed
 	fixedAt []int32   // by step: the cabinet that stays and begins there, or none
-	clear   []int32   // by step: where the stretch ends that nothing stands in
+	clear   []int32   // by step: where the stretch ends that nothing need stand in
 	room    [][]int32 // by height and step: where the stretch ends that a cabinet of the height may stand in
 	onLine  []bool    // by step: a joint there misses no line
 
 	segments []segment // what lies between the gaps
-	segment  []int32   // by step: the segment around it, or none within a gap
+	segment  []int32   // by step: the segment around it, or none within a gap and where nothing may begin or end
 	gaps     []gap     // gap i lies between segments i and i+1
 
 	leastFiller, leastOpen, panel           int32
@@ -66,6 +66,7 @@ type side struct {
 // gap is a stretch where nothing may stand, with something on both sides.
 type gap struct {
 	paired, must bool
+	whole        bool // a cabinet would have to stand there: no way leads across
 	gain         int64
 }
 
@@ -92,6 +93,7 @@ func reduceOn(r *Run, grid length.Length) *task {
 	t.stay()
 	t.divide()
 	t.rooms()
+	t.keepWhole()
 	t.lines()
 	return t
 }

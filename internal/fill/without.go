@@ -7,6 +7,7 @@ func (r *Run) without(up []Constraint) *Run {
 	given := func(m Member, i int) bool { return slices.Contains(up, Constraint{m, i}) }
 	out := *r
 	out.Fixed = remaining(r.Fixed, func(i int) bool { return given(InFixed, i) })
+	out.Whole = remaining(r.Whole, func(i int) bool { return given(InWhole, i) })
 	out.Limits = remaining(r.Limits, func(i int) bool { return given(InLimits, i) })
 	out.Pairs = slices.Clone(r.Pairs)
 	for i := range out.Pairs {

@@ -26,6 +26,11 @@ func Datums(room *survey.Room, plan *cabinet.Plan, given Given) []survey.Datum {
 
 func found(room *survey.Room, plan *cabinet.Plan, group int) survey.Datum {
 	spans, by := datumSpans(room, plan, group)
+	return DatumOver(room, spans, by)
+}
+
+// DatumOver is the highest floor over some spans, as a datum.
+func DatumOver(room *survey.Room, spans []survey.WallSpan, by survey.Rule) survey.Datum {
 	wall, spot := room.HighestFloor(spans)
 	return survey.Datum{
 		Wall:  wall,
@@ -33,6 +38,17 @@ func found(room *survey.Room, plan *cabinet.Plan, group int) survey.Datum {
 		Level: room.Walls[wall].Floor.HeightAt(spot.At, spot.Side),
 		By:    by,
 	}
+}
+
+// GivenDatums are the datums of a kitchen that the planner set.
+func (k *Kitchen) GivenDatums() Given {
+	out := Given{}
+	for g, d := range k.Datums {
+		if d.By == survey.ByGiven {
+			out[g] = d
+		}
+	}
+	return out
 }
 
 func datumSpans(room *survey.Room, plan *cabinet.Plan, group int) ([]survey.WallSpan, survey.Rule) {

@@ -28,6 +28,9 @@ type Gone struct {
 	From, To length.Length
 }
 
+// Away is the stretch once it was taken away.
+func (h Hung) Away() Gone { return Gone{Overhead: h.Overhead, From: h.From, To: h.To} }
+
 // Found is the sky as found, less what goes with the old cabinets.
 func (k *Kitchen) Found() Sky {
 	var out Sky

@@ -131,3 +131,24 @@ func (r *Row) Heights(heights []length.Length) []Stretch {
 	}
 	return r.Stretches(levels)
 }
+
+// Bar is the first thing that keeps a cabinet at some heights off some of a stretch;
+// false where nothing does.
+func (r *Row) Bar(from, to length.Length, at Levels) (by string, barred bool) {
+	feet := r.feet(at)
+	for i := range r.Boxes {
+		if b := &r.Boxes[i]; b.meets(feet, at.Top) && overlaps(b.bar(r.Length), from, to) {
+			return b.By, true
+		}
+	}
+	for i := range r.Limits {
+		for _, low := range r.low(&r.Limits[i], at.Top) {
+			if overlaps(low, from, to) {
+				return r.Limits[i].By, true
+			}
+		}
+	}
+	return "", false
+}
+
+func overlaps(s stretch, from, to length.Length) bool { return s.from < to && from < s.to }

@@ -1,0 +1,168 @@
+package layout
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/fill"
+	"railhead/internal/length"
+	"railhead/internal/money"
+	"railhead/internal/survey"
+)
+
+// account adds up what an answer is worth, part by part.
+type account [PartNames]Part
+
+func (a *account) add(n PartName, q money.Quantity, worth money.Amount) {
+	a[n].Quantity, a[n].Worth = a[n].Quantity+q, a[n].Worth.Plus(worth)
+}
+
+func (a *account) parts() (out []Part, sum money.Amount) {
+	for n := range a {
+		if a[n].Quantity != 0 || a[n].Worth != 0 {
+			a[n].Name = PartName(n)
+			out, sum = append(out, a[n]), sum.Plus(a[n].Worth)
+		}
+	}
+	return out, sum
+}
+
+func (a *account) cabinet(c *cabinet.Placed, w worth) {
+	a.add(Storage, w.litres, w.storage)
+	a.add(Cabinets, money.One, w.price.Neg())
+	if w.counter != 0 {
+		a.add(Counter, millimetres(c.Width()), w.counter)
+	}
+	if w.prefer != 0 {
+		a.add(Preferred, money.One, w.prefer)
+	}
+}
+
+// millimetres are a length as a quantity.
+func millimetres(l length.Length) money.Quantity {
+	return money.Quantity(money.Amount(l).Share(int64(money.One), int64(length.Millimetre)))
+}
+
+// answer turns what was found into cabinets in their places.
+func (s *solver) answer(f *found) Answer {
+	var a account
+	var out Answer
+	for w := range f.stand {
+		for i := range f.stand[w] {
+			s.tower(&out, &a, &f.stand[w][i])
+		}
+	}
+	for _, w := range []*way{&f.base, &f.wall} {
+		for _, c := range w.corners {
+			s.cornered(&out, &a, c)
+		}
+		for i := range w.runs {
+			s.ran(&out, &a, &w.runs[i])
+		}
+	}
+	out.Parts, out.Worth = a.parts()
+	return out
+}
+
+func (s *solver) tower(out *Answer, a *account, t *standing) {
+	if t.panelled != nil {
+		out.Panels = append(out.Panels, Panel{len(out.Cabinets), t.right, t.cabinet.Wall, *t.panelled})
+		a.add(Panels, money.One, s.room.Filling.Weights.Panel.Neg())
+	}
+	if t.closing != nil {
+		s.closing(out, a, *t.closing)
+	}
+	out.Cabinets = append(out.Cabinets, t.cabinet)
+	a.cabinet(&t.cabinet, t.worth)
+}
+
+func (s *solver) closing(out *Answer, a *account, c cabinet.Filler) {
+	out.Fillers = append(out.Fillers, c)
+	a.add(Fillers, money.One, s.room.Filling.Weights.Filler.Neg())
+	a.add(FillerWidth, millimetres(c.To-c.From), perMM(s.room.Filling.Weights.FillerPerMM, c.To-c.From).Neg())
+}
+
+// standingWorth is what a tall cabinet is worth with what closes its side.
+func (s *solver) standingWorth(t *standing) money.Amount {
+	var a account
+	var none Answer
+	s.tower(&none, &a, t)
+	_, sum := a.parts()
+	return sum.Plus(s.toCeiling(s.rows[cabinet.Tall][t.cabinet.Wall], t.width, t.cabinet.Height))
+}
+
+// ran adds one row. What closes it against a wall that ends between marks reaches up
+// to the wall.
+func (s *solver) ran(out *Answer, a *account, one *ran) {
+	r, first := one.row, len(out.Cabinets)
+	for _, p := range one.answer.Pieces {
+		if p.Size == fill.Stays {
+			continue
+		}
+		c := r.cabinet(p.At, p.Width, p.Height)
+		out.Cabinets = append(out.Cabinets, c)
+		a.cabinet(&c, s.worthOf(&c))
+	}
+	for _, f := range one.answer.Fillers {
+		if f.To == r.whole && one.ends.turnAt(true) == nil {
+			f.To = r.Length
+		}
+		out.Fillers = append(out.Fillers, cabinet.Filler{Kind: r.Kind, Wall: r.Wall, From: f.From, To: f.To})
+	}
+	for _, p := range one.answer.Panels {
+		out.panel(first, r, p)
+	}
+	for _, o := range one.answer.Open {
+		out.Open = append(out.Open, Open{r.Kind, r.Wall, survey.Span{From: o.From, To: o.To}})
+	}
+	for _, p := range one.answer.Parts {
+		if n, unit, ok := partOfRun(p.Name, r.grid); ok {
+			a.add(n, money.Quantity(p.Count)*unit, p.Worth)
+		}
+	}
+}
+
+// cornered adds what turns a corner.
+func (s *solver) cornered(out *Answer, a *account, c *corner) {
+	if c.cabinet != nil {
+		out.Cabinets = append(out.Cabinets, *c.cabinet)
+		a.cabinet(c.cabinet, c.worth)
+	}
+	if c.open != nil {
+		out.Open = append(out.Open, *c.open)
+		wide := c.open.To - c.open.From
+		a.add(OpenWidth, millimetres(wide), perMM(s.room.Filling.Weights.OpenPerMM, wide).Neg())
+	}
+}
+
+// panel finds the cabinet whose side a panel closes.
+func (a *Answer) panel(first int, r *row, p fill.Span) {
+	for i := first; i < len(a.Cabinets); i++ {
+		c := &a.Cabinets[i]
+		if c.From == p.To || c.To == p.From {
+			a.Panels = append(a.Panels, Panel{i, c.To == p.From, r.Wall, survey.Span{From: p.From, To: p.To}})
+			return
+		}
+	}
+}
+
+// partOfRun is what a part of a run is called here, and the quantity of one of it;
+// false for those that are taken apart cabinet by cabinet.
+func partOfRun(name string, grid length.Length) (PartName, money.Quantity, bool) {
+	switch name {
+	case fill.Fillers:
+		return Fillers, money.One, true
+	case fill.FillerWidth:
+		return FillerWidth, millimetres(grid), true
+	case fill.Panels:
+		return Panels, money.One, true
+	case fill.OpenWidth:
+		return OpenWidth, millimetres(grid), true
+	case fill.HeightChanges:
+		return HeightChanges, money.One, true
+	case fill.LineMisses:
+		return LineMisses, money.One, true
+	case fill.Pairs:
+		return Equal, money.One, true
+	default:
+		return 0, 0, false
+	}
+}

@@ -1,0 +1,43 @@
+package layout
+
+import (
+	"slices"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/kitchen"
+	"railhead/internal/space"
+)
+
+// Differ reports whether two skies leave some row that is asked for different room.
+func Differ(k *kitchen.Kitchen, f *kitchen.Filling, a, b kitchen.Sky) bool {
+	for _, kind := range f.Kinds {
+		for _, w := range f.Walls {
+			if !slices.Equal(stretchesOf(k, f, w, kind, a), stretchesOf(k, f, w, kind, b)) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Barred reports whether no cabinet of a kind may stand anywhere along a wall, and the
+// first thing that keeps the lowest of them off.
+func Barred(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) (by string, barred bool) {
+	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
+	r := s.space(wall, kind)
+	if r.open(0, r.Length) {
+		return "", false
+	}
+	if len(r.heights) > 0 {
+		by, _ = r.Bar(0, r.Length, r.Levels(r.heights[0]))
+	}
+	if by == "" {
+		by = k.Room.Walls[wall].Pointer
+	}
+	return by, true
+}
+
+func stretchesOf(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) []space.Stretch {
+	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
+	return s.space(wall, kind).stretches
+}

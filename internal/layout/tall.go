@@ -1,0 +1,210 @@
+package layout
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/fill"
+	"railhead/internal/length"
+	"railhead/internal/money"
+	"railhead/internal/survey"
+)
+
+// standing is a new tall cabinet in its place.
+type standing struct {
+	at, width length.Length
+	cabinet   cabinet.Placed
+	closing   *cabinet.Filler // between it and what it stands beside; nil where they touch
+	panelled  *survey.Span    // its side that shows has a panel
+	right     bool            // it stands at the right end of its stretch
+	worth     worth
+}
+
+// towers are tall cabinets on one wall. They stand at the ends of its free stretches,
+// so that no counter is broken by one (common practice, no source).
+type towers struct {
+	stand []standing
+	name  string       // their places
+	worth money.Amount // of all, less their fillers and panels
+}
+
+// towersOn are the ways to have up to so many tall cabinets on a wall, none first.
+func (s *solver) towersOn(wall int, most int) []towers {
+	out := []towers{{}}
+	tall := s.rows[cabinet.Tall][wall]
+	if tall == nil || len(tall.heights) == 0 {
+		return out
+	}
+	for _, p := range s.places(tall) {
+		for _, before := range slices.Clone(out) {
+			for _, at := range s.stacks(tall, p, most-len(before.stand)) {
+				if apart(before.stand, at) {
+					out = append(out, s.together(before.stand, at))
+				}
+			}
+		}
+	}
+	return out
+}
+
+func apart(a, b []standing) bool {
+	for i := range a {
+		for j := range b {
+			if a[i].at < b[j].at+b[j].width && b[j].at < a[i].at+a[i].width {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func (s *solver) together(a, b []standing) towers {
+	t := towers{stand: slices.Concat(a, b)}
+	for i := range t.stand {
+		t.worth = t.worth.Plus(s.standingWorth(&t.stand[i]))
+		t.name += strconv.FormatInt(int64(t.stand[i].at), 36) + "+" + strconv.FormatInt(int64(t.stand[i].width), 36) + " "
+	}
+	return t
+}
+
+// place is an end of a stretch of floor along a wall.
+type place struct {
+	at    length.Length
+	right bool // cabinets stand to the left of it
+	end   fill.End
+}
+
+// places are the ends of the stretches along a wall at which tall cabinets may stand:
+// of the counter's where there is to be one. Inside corners are left to the other rows.
+func (s *solver) places(tall *row) []place {
+	floor := tall
+	if base := s.rows[cabinet.Base][tall.Wall]; base != nil && len(base.heights) > 0 {
+		floor = base
+	}
+	var out []place
+	for i := range floor.stretches {
+		at := floor.stretches[i]
+		if at.Levels == 0 {
+			continue
+		}
+		from, to := up(at.From, tall.grid), min(down(at.To, tall.grid), tall.whole)
+		if (i == 0 || floor.stretches[i-1].Levels == 0) && !s.inCorner(tall.Wall, at.From <= 0, false) {
+			out = append(out, place{from, false, tall.endAt(at.From, false)})
+		}
+		if (i+1 == len(floor.stretches) || floor.stretches[i+1].Levels == 0) && !s.inCorner(tall.Wall, at.To >= tall.Length, true) {
+			out = append(out, place{to, true, tall.endAt(at.To, true)})
+		}
+	}
+	return out
+}
+
+// inCorner reports whether an end of a stretch is an inside corner between walls that
+// are both filled.
+func (s *solver) inCorner(wall int, reaches, right bool) bool {
+	if !reaches {
+		return false
+	}
+	w := &s.room.Kitchen.Room.Walls[wall]
+	if right {
+		return s.asked(w.Next)
+	}
+	return s.asked(w.Prev)
+}
+
+func (s *solver) asked(wall int) bool { return slices.Contains(s.room.Filling.Walls, wall) }
+
+// endAt is what a tall cabinet meets at a station.
+func (r *row) endAt(at length.Length, right bool) fill.End {
+	for _, h := range r.heights {
+		for _, f := range r.Free(r.Levels(h)) {
+			switch {
+			case right && f.To == at:
+				return r.end(r.Ends(f, r.Levels(h))[1])
+			case !right && f.From == at:
+				return r.end(r.Ends(f, r.Levels(h))[0])
+			}
+		}
+	}
+	return fill.End{}
+}
+
+// stacks are the ways to have one cabinet or several of one height side by side at a
+// place, the widest first.
+func (s *solver) stacks(tall *row, p place, most int) [][]standing {
+	var out [][]standing
+	widths := slices.Clone(s.room.Kitchen.System.Tall.Widths)
+	slices.SortFunc(widths, func(a, b length.Length) int { return cmp.Compare(b, a) })
+	for _, h := range tall.heights {
+		var more func(have []standing, from int)
+		more = func(have []standing, from int) {
+			if len(have) >= most {
+				return
+			}
+			for i := from; i < len(widths); i++ {
+				if one, ok := s.stand(tall, p, have, widths[i], h); ok {
+					next := append(slices.Clone(have), one)
+					out = append(out, next)
+					more(next, i)
+				}
+			}
+		}
+		more(nil, 0)
+	}
+	return out
+}
+
+// stand puts one more cabinet beside those at a place.
+func (s *solver) stand(tall *row, p place, have []standing, width, height length.Length) (standing, bool) {
+	f, gap := s.room.Filling, length.Length(0)
+	out := standing{width: width, right: p.right}
+	if len(have) == 0 {
+		gap = p.end.Least
+		if gap > 0 {
+			gap = up(max(gap, f.LeastFiller), tall.grid)
+		}
+		if p.end.Open {
+			gap = f.Panel
+		}
+	} else {
+		p.at = have[len(have)-1].far()
+	}
+	side := survey.Span{From: p.at, To: p.at + gap}
+	out.at = p.at + gap
+	if p.right {
+		side = survey.Span{From: p.at - gap, To: p.at}
+		out.at = p.at - gap - width
+	}
+	switch {
+	case gap == 0:
+	case p.end.Open:
+		out.panelled = &side
+	default:
+		out.closing = &cabinet.Filler{Kind: cabinet.Tall, Wall: tall.Wall, From: side.From, To: side.To}
+	}
+	out.cabinet = tall.cabinet(out.at, width, height)
+	out.worth = s.worthOf(&out.cabinet)
+	clear := out.at >= 0 && out.at+width <= tall.whole && tall.free(out.at, out.at+width, height)
+	return out, clear && !slices.ContainsFunc(tall.fixed, func(o fill.Piece) bool { return out.at < o.At+o.Width && o.At < out.at+width })
+}
+
+// far is where the next one stands.
+func (t *standing) far() length.Length {
+	if t.right {
+		return t.at
+	}
+	return t.at + t.width
+}
+
+// piece is what it takes up in the rows that it stands in, with what closes its side.
+func (t *standing) piece() (at, width length.Length) {
+	switch from, to := t.at, t.at+t.width; {
+	case t.panelled != nil:
+		return min(from, t.panelled.From), max(to, t.panelled.To) - min(from, t.panelled.From)
+	case t.closing != nil:
+		return min(from, t.closing.From), max(to, t.closing.To) - min(from, t.closing.From)
+	default:
+		return from, to - from
+	}
+}

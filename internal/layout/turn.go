@@ -1,0 +1,97 @@
+package layout
+
+import (
+	"railhead/internal/cabinet"
+	"railhead/internal/fill"
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// turn is what a way to turn a corner does to one wall's end there.
+type turn struct {
+	keep length.Length // nothing may stand nearer to the corner
+	end  fill.End      // what a cabinet meets there: at the wall's own end, or where the stretch kept free begins
+	wide length.Length // of a corner cabinet along this wall; 0 for none
+	high length.Length // its height
+}
+
+// corner is a way for two rows of one kind to turn an inside corner.
+type corner struct {
+	turns   [2]turn         // of the wall whose right end it is, and of the wall whose left end
+	cabinet *cabinet.Placed // in the corner; nil where none is
+	worth   worth
+	open    *Open // where a row stays away from the other one\'s fronts; nil where none does
+}
+
+// corners are the ways to turn the corner at a wall's right end: it stays dead, and
+// both rows end before each other; one row runs on into the corner, and the other
+// begins where the first one's fronts can open; or a corner cabinet of the system
+// stands there, on either wall.
+func (s *solver) corners(left, right *row) []*corner {
+	f := s.room.Filling
+	depth, step := left.Depth, left.grid
+	against := fill.End{Least: f.CornerFiller}
+	dead := turn{keep: up(depth, step), end: against}
+	through := turn{end: fill.End{Least: f.WallFiller}}
+	aside := turn{keep: up(2*depth, step), end: fill.End{Open: true}}
+	out := []*corner{
+		{turns: [2]turn{dead, dead}},
+		{turns: [2]turn{through, aside}, open: &Open{right.Kind, right.Wall, survey.Span{From: dead.keep, To: aside.keep}}},
+		{turns: [2]turn{aside, through}, open: &Open{left.Kind, left.Wall, survey.Span{From: left.whole - aside.keep, To: left.whole - dead.keep}}},
+	}
+	for _, size := range s.room.Kitchen.System.Sizes(left.Kind).Corners {
+		for _, h := range left.heights {
+			out = append(out, s.standIn(left, right, size, h, true)...)
+			if size.Shape == cabinet.CornerBlind || size.Width != size.OtherWidth {
+				out = append(out, s.standIn(left, right, size, h, false)...)
+			}
+		}
+	}
+	return out
+}
+
+// standIn is a corner cabinet of a height in the corner, on the wall whose right end
+// it is or on the other; none where it may not stand there.
+func (s *solver) standIn(left, right *row, size cabinet.CornerSize, height length.Length, onLeft bool) []*corner {
+	own, other := left, right
+	if !onLeft {
+		own, other = right, left
+	}
+	c := own.cabinet(0, size.Width, height)
+	if onLeft {
+		c.From, c.To = own.Length-size.Width, own.Length
+	}
+	c.Corner = &cabinet.Corner{OtherWall: other.Wall, OtherWidth: size.OtherWidth, Shape: size.Shape, AtRight: onLeft}
+	turns := [2]turn{{wide: size.Width, high: height}, {wide: size.OtherWidth, high: height}}
+	if size.Shape == cabinet.CornerBlind {
+		turns[1] = turn{keep: up(own.Depth, own.grid), end: fill.End{Least: s.room.Filling.CornerFiller}}
+	}
+	if !fits(own, c.From, c.To, height) || turns[1].wide > 0 && !fits(other, otherSpan(&c, other).From, otherSpan(&c, other).To, height) {
+		return nil
+	}
+	if !onLeft {
+		turns[0], turns[1] = turns[1], turns[0]
+	}
+	return []*corner{{turns: turns, cabinet: &c, worth: s.worthOf(&c)}}
+}
+
+func otherSpan(c *cabinet.Placed, other *row) survey.Span {
+	if c.Corner.AtRight {
+		return survey.Span{To: c.Corner.OtherWidth}
+	}
+	return survey.Span{From: other.Length - c.Corner.OtherWidth, To: other.Length}
+}
+
+// fits reports whether a corner cabinet's part along a wall may stand, with nothing
+// in its place that stays.
+func fits(r *row, from, to, height length.Length) bool {
+	if !r.free(from, to, height) || to-from > r.whole {
+		return false
+	}
+	for _, p := range r.fixed {
+		if p.At < to && from < p.At+p.Width {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,159 @@
+package propose
+
+import (
+	"slices"
+	"strconv"
+
+	"railhead/internal/decide"
+	"railhead/internal/kitchen"
+	"railhead/internal/layout"
+	"railhead/internal/length"
+)
+
+// proposer is one room being planned.
+type proposer struct {
+	k, kept *kitchen.Kitchen
+	f       *kitchen.Filling
+	all     []group
+	index   map[string]int // of a group in all
+	solver  layout.Solver
+	out     Proposal
+	plans   []*candidate
+	seen    map[string]bool
+}
+
+// effort is how much one room may take, in sizes tried at marks: a few seconds. Rooms
+// of four walls stay far below it.
+const effort = 500_000_000
+
+// atLeast is how many plans are priced for each sky, even if fewer are asked for.
+const atLeast = 3
+
+// Propose plans a room.
+func Propose(k *kitchen.Kitchen, f *kitchen.Filling) *Proposal {
+	p := &proposer{k: k, f: f, index: map[string]int{}, seen: map[string]bool{}}
+	p.kept, p.out.Stays = stripped(k, f)
+	p.kept.Datums = kitchen.Datums(k.Room, p.kept.Plan, k.GivenDatums())
+	p.all = p.groups()
+	for i, g := range p.all {
+		p.index[g.ID] = i
+	}
+	p.solver.Effort = effort
+	states, proven := skies(p.all)
+	p.out.Skies, p.out.Proven = len(states), proven
+	for _, s := range states {
+		p.fill(s)
+	}
+	p.rank()
+	p.treat()
+	p.empty()
+	return &p.out
+}
+
+// fill plans the room under the sky that some states leave: by what cabinets are worth
+// alone; where going up to the ceiling is worth something, also by each cabinet's share
+// of that; and where that or one even line is, with every line by itself, since what
+// cabinets are worth together no share tells.
+func (p *proposer) fill(states []state) {
+	worth := p.k.Prices.Worth
+	aims := []layout.Aim{{}}
+	if worth.ToCeiling.Amount > 0 {
+		aims = append(aims, layout.Aim{Ceiling: true})
+	}
+	if worth.ToCeiling.Amount > 0 || worth.EvenLine.Amount > 0 {
+		for _, top := range p.tops() {
+			aims = append(aims, layout.Aim{Top: &top})
+		}
+	}
+	for _, aim := range aims {
+		p.fillTo(states, aim)
+	}
+}
+
+// tops are the lines at which rows of the system end.
+func (p *proposer) tops() []length.Length {
+	var out []length.Length
+	s, shift := p.k.System, p.k.Plan.RowShift
+	for _, h := range s.Wall.Heights {
+		out = append(out, s.WallUnderside+shift+h)
+	}
+	for _, h := range s.Tall.Heights {
+		out = append(out, s.Legs+shift+h)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// rounds is how often the datum is brought down to the floor that cabinets stand on.
+const rounds = 4
+
+func (p *proposer) fillTo(states []state, aim layout.Aim) {
+	sky, datums := p.sky(states), p.assumed()
+	for range rounds {
+		k := *p.kept
+		k.Datums = datums
+		answers, clashes, proven := p.solver.Best(&layout.Room{Kitchen: &k, Sky: sky, Filling: p.f, Aim: aim}, max(atLeast, p.f.Best))
+		p.out.Proven = p.out.Proven && proven
+		if len(answers) == 0 {
+			if aim == (layout.Aim{}) {
+				p.clash(clashes)
+			}
+			return
+		}
+		for i := range answers {
+			p.add(&answers[i], states)
+		}
+		own := p.planned(&answers[0]).Kitchen.Datums
+		if !moved(own, datums) {
+			return
+		}
+		datums = own
+	}
+}
+
+// add adds a plan, unless it is there already for a sky that leaves less room.
+func (p *proposer) add(a *layout.Answer, states []state) {
+	l := p.planned(a)
+	name := l.name
+	for _, s := range states {
+		name += strconv.Itoa(int(s))
+	}
+	if !p.seen[name] {
+		p.seen[name] = true
+		p.plans = append(p.plans, p.weigh(a, states))
+	}
+}
+
+// clash keeps what clashes whatever hangs above; what only a kept overhead is in the
+// way of does not.
+func (p *proposer) clash(in []layout.Clash) {
+	for _, c := range in {
+		if !slices.ContainsFunc(p.out.Clashes, func(o layout.Clash) bool { return o.Wall == c.Wall && o.Kind == c.Kind }) {
+			p.out.Clashes = append(p.out.Clashes, c)
+		}
+	}
+}
+
+// rank finds the best layouts as the gates stand, and the best once they are open.
+func (p *proposer) rank() {
+	for _, l := range p.best(p.f.Best, anyOption, decide.Ungated) {
+		p.out.Layouts = append(p.out.Layouts, *l)
+	}
+	if once := p.best(1, anyOption, decide.Openable); len(once) > 0 && (len(p.out.Layouts) == 0 || once[0].Total > p.out.Layouts[0].Total) {
+		p.out.Once = once[0]
+	}
+	p.unfit()
+}
+
+func anyOption(string, kitchen.Option) bool { return true }
+
+// unfit leaves what clashes where there is no layout at all, and says so where plans
+// were made of which none fits.
+func (p *proposer) unfit() {
+	switch {
+	case len(p.out.Layouts) > 0 || p.out.Once != nil:
+		p.out.Clashes = nil
+	case len(p.plans) > 0:
+		p.out.Clashes = []layout.Clash{{Wall: p.f.Walls[0], Kind: p.f.Kinds[0], Alone: true, What: []layout.Bar{{What: layout.BarMisfit, Pointer: "/fill/walls"}}}}
+	}
+}

@@ -1,0 +1,185 @@
+package propose
+
+import (
+	"slices"
+
+	"railhead/internal/cabinet"
+	"railhead/internal/kitchen"
+	"railhead/internal/layout"
+	"railhead/internal/length"
+	"railhead/internal/survey"
+)
+
+// state is what of an overhead group is left hanging.
+type state int
+
+// States, from the least room for cabinets to the most.
+const (
+	asFound state = iota
+	cut           // up to where a cut can just be built
+	gone          // over the cabinets at least
+)
+
+// stateFor is the state that an option leaves a group in.
+func stateFor(o kitchen.Option) state {
+	switch o {
+	case kitchen.Keep:
+		return asFound
+	case kitchen.Trim:
+		return cut
+	default:
+		return gone
+	}
+}
+
+// leaves reports whether an option leaves at least the room of a state. Taking down
+// for a taller row is left to plans that are not proposed: here the rows are chosen.
+func leaves(o kitchen.Option, s state) bool {
+	return o != kitchen.RemoveTaller && (s == asFound && o == kitchen.Keep || s > asFound && stateFor(o) >= s)
+}
+
+// group is an overhead group with the states that it may be in.
+type group struct {
+	kitchen.OverheadGroup
+	states  []state
+	matters bool // to what there is room for
+}
+
+// groups are a kitchen's overhead groups. One that was decided about is in its state;
+// one that nobody may cut stays; one that no row feels needs no states.
+func (p *proposer) groups() []group {
+	var out []group
+	for _, one := range p.k.Groups() {
+		g := group{OverheadGroup: one, states: []state{asFound}}
+		g.matters = p.matters(&g)
+		choice, chosen := p.k.Choices[one.ID]
+		switch {
+		case chosen:
+			g.states = []state{stateFor(choice.Option)}
+		case g.matters && !anyPart(one, func(o *survey.Overhead) bool { return o.MayCut == survey.CutNo }):
+			if anyPart(one, p.cutHelps) {
+				g.states = append(g.states, cut)
+			}
+			g.states = append(g.states, gone)
+		}
+		out = append(out, g)
+	}
+	return out
+}
+
+func anyPart(g kitchen.OverheadGroup, holds func(*survey.Overhead) bool) bool {
+	return slices.ContainsFunc(g.Parts, holds)
+}
+
+// matters reports whether some row has other room once a group is gone, be the others
+// still there or gone too.
+func (p *proposer) matters(g *group) bool {
+	found := p.k.Found()
+	bare := kitchen.Sky{Gone: found.Gone}
+	var less, only kitchen.Sky
+	for _, h := range found.Hung {
+		if h.Overhead.Group == g.ID {
+			only.Hung = append(only.Hung, h)
+		} else {
+			less.Hung = append(less.Hung, h)
+		}
+	}
+	return layout.Differ(p.k, p.f, found, less) || layout.Differ(p.k, p.f, only, bare)
+}
+
+// cutLine is how high an overhead can be cut, in the survey's frame, lowered by what a
+// cabinet needs above its top beyond the fit gap: up to its line any cabinet fits. The
+// stub that is left must be worth keeping.
+func (p *proposer) cutLine(o *survey.Overhead) length.Exact {
+	need, gap := p.k.System.FitGap, p.k.System.FitGap
+	for _, kind := range []cabinet.Kind{cabinet.Wall, cabinet.Tall} {
+		n, _ := p.k.System.Headroom(kind)
+		need = max(need, n)
+	}
+	ceiling := p.k.Room.CeilingOver(o).Lowest(o.From, o.To).Value
+	return ceiling.Minus(max(o.Make.LeastStub, 1)).Minus(need - gap)
+}
+
+func (p *proposer) cutHelps(o *survey.Overhead) bool {
+	return o.Underside.Lowest(o.From, o.To).Value.Less(p.cutLine(o))
+}
+
+// sky is what hangs where every group is in some state.
+func (p *proposer) sky(in []state) kitchen.Sky {
+	found := p.k.Found()
+	out := kitchen.Sky{Gone: found.Gone}
+	for _, h := range found.Hung {
+		switch in[p.index[h.Overhead.Group]] {
+		case gone:
+			out.Gone = append(out.Gone, h.Away())
+		case cut:
+			line := p.cutLine(h.Overhead)
+			h.Cut = &line
+			out.Hung = append(out.Hung, h)
+		default:
+			out.Hung = append(out.Hung, h)
+		}
+	}
+	return out
+}
+
+// mostSkies is how many combinations of states are looked at one by one; of more, only
+// those in which all groups are alike but one.
+const mostSkies = 81
+
+// skies are the combinations of states that are looked at, and whether these are all.
+func skies(groups []group) (out [][]state, all bool) {
+	many := 1
+	for _, g := range groups {
+		if many *= len(g.states); many > mostSkies {
+			return alike(groups), false
+		}
+	}
+	out = [][]state{nil}
+	for _, g := range groups {
+		var next [][]state
+		for _, have := range out {
+			for _, s := range g.states {
+				next = append(next, append(slices.Clone(have), s))
+			}
+		}
+		out = next
+	}
+	return out, true
+}
+
+// alike are the combinations in which all groups are in like states, as far as they
+// can be, and those that differ from them in one group.
+func alike(groups []group) (out [][]state) {
+	add := func(s []state) {
+		if !slices.ContainsFunc(out, func(o []state) bool { return slices.Equal(o, s) }) {
+			out = append(out, s)
+		}
+	}
+	for _, s := range []state{asFound, cut, gone} {
+		common := make([]state, len(groups))
+		for i, g := range groups {
+			common[i] = nearest(g.states, s)
+		}
+		add(common)
+		for i, g := range groups {
+			for _, other := range g.states {
+				one := slices.Clone(common)
+				one[i] = other
+				add(one)
+			}
+		}
+	}
+	return out
+}
+
+// nearest is the state that leaves no less room than one is asked for, else the one
+// that leaves the most.
+func nearest(have []state, s state) state {
+	for _, one := range have {
+		if one >= s {
+			return one
+		}
+	}
+	return have[len(have)-1]
+}
