@@ -40,7 +40,7 @@ type FillWeights struct {
 	Filler       Amount `json:"filler,omitzero" doc:"Each filler; default 5 euros, an assumption."`
 	FillerPerMm  Amount `json:"filler_per_mm,omitzero" doc:"A millimetre of filler; default 0.10 euros, an assumption."`
 	OpenPerMm    Amount `json:"open_per_mm,omitzero" doc:"A millimetre left open where something might stand; default 0.10 euros, an assumption."`
-	Panel        Amount `json:"panel,omitzero" doc:"Each panel on a side that shows; default 30 euros, an assumption."`
+	Panel        Amount `json:"panel,omitzero" doc:"Each panel on a side that shows; default 30 euros, an assumption, or nothing where panels have no thickness."`
 	HeightChange Amount `json:"height_change,omitzero" doc:"Each change of height between neighbours; default 15 euros, an assumption."`
 	BaseLineMiss Amount `json:"base_line_miss,omitzero" doc:"Each joint of the wall row that meets no edge below; default 10 euros, an assumption."`
 	Symmetry     Amount `json:"symmetry,omitzero" doc:"What equal neighbours at a window or a hood are worth; default 20 euros, an assumption."`

@@ -5,7 +5,7 @@ import (
 	"railhead/internal/kitchen"
 )
 
-// Layouts are answered so many where nobody says.
+// usualBest is how many layouts are answered where nobody says.
 const usualBest = 3
 
 // readFill reads what is to be proposed for the walls.
@@ -63,6 +63,9 @@ func (b *body) fillKinds() {
 		}
 		named[k] = true
 	}
+	if b.fill.Kinds == nil && b.made.none == [...]bool{true, true, true} {
+		b.without("layouts", "not_assessed.no_sizes", "/system")
+	}
 	for k := range cabinet.Base + 1 {
 		switch {
 		case b.fill.Kinds == nil && b.noWidths(k):
@@ -72,6 +75,9 @@ func (b *body) fillKinds() {
 		}
 	}
 }
+
+// idle lists a member that was sent and that nothing rests on.
+func (b *body) idle(pointer string) { b.without("layouts", "not_assessed.unused", pointer) }
 
 func widthsOf(k cabinet.Kind) string { return "/system/" + k.String() + "/widths" }
 
@@ -104,6 +110,9 @@ func (b *body) fillEqual() {
 		if ok {
 			named[which] = true
 		}
+	}
+	if len(b.fill.EqualBeside) > 0 && !b.filling.Asks(cabinet.Wall) {
+		b.idle("/fill/equal_beside")
 	}
 	b.filling.Equal = kitchen.EqualBeside{Window: named[window], Hood: named[hood], DuctBox: named[ductBox]}
 }

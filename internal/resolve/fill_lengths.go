@@ -25,7 +25,10 @@ func (b *body) fillLengths() {
 	if !b.fill.Panel.Given() {
 		b.assume("assume.fill.panel_thickness", f.Panel, "/fill/panel")
 	}
-	if !b.fill.LeastOpen.Given() && !f.Closed {
+	switch {
+	case f.Closed && b.fill.LeastOpen.Given():
+		b.idle("/fill/least_open")
+	case !f.Closed && !b.fill.LeastOpen.Given():
 		b.assume("assume.fill.least_open", f.LeastOpen, "/fill/least_open")
 	}
 }
@@ -50,7 +53,7 @@ func (b *body) fillTall() {
 	switch most := b.fill.MostTall; {
 	case !b.filling.Asks(cabinet.Tall):
 		if most > 0 {
-			b.without("layouts", "not_assessed.not_filled", pointer)
+			b.idle(pointer)
 		}
 	case most > 0:
 		b.filling.MostTall = most

@@ -64,6 +64,6 @@ func (b *body) priceOnList(p *kitchen.SizePrice, pointer string, widthOK, height
 		b.fault("fill.price.off_list", pointer+"/height")
 	}
 	if !b.filling.Asks(p.Kind) {
-		b.without("layouts", "not_assessed.not_filled", pointer)
+		b.idle(pointer)
 	}
 }

@@ -13,23 +13,28 @@ type weight struct {
 	in    api.Amount
 	out   *money.Amount
 	cents int64 // where nobody says: hundredths of a euro (from memory)
-	bears bool  // something of the answer rests on it
+	bears bool  // something that is proposed may rest on it
 }
 
-// fillWeights reads what things along a run are worth. Those that nobody gives and that something rests on are named.
+// fillWeights reads what things along a run are worth. Those that nobody gives and that something rests on are named. A
+// finished side, which needs no panel, costs nothing.
 func (b *body) fillWeights() {
 	var in api.FillWeights
 	if b.fill.Weights != nil {
 		in = *b.fill.Weights
 	}
 	out, asks := &b.filling.Weights, b.filling.Asks
+	panel := int64(3000)
+	if b.filling.Panel == 0 {
+		panel = 0
+	}
 	for _, w := range []weight{
 		{"cabinet", in.Cabinet, &out.Cabinet, 4000, true},
 		{"filler", in.Filler, &out.Filler, 500, true},
 		{"filler_per_mm", in.FillerPerMm, &out.FillerPerMM, 10, true},
 		{"open_per_mm", in.OpenPerMm, &out.OpenPerMM, 10, true},
-		{"panel", in.Panel, &out.Panel, 3000, b.filling.Panel > 0},
-		{"height_change", in.HeightChange, &out.HeightChange, 1500, asks(cabinet.Wall)},
+		{"panel", in.Panel, &out.Panel, panel, true},
+		{"height_change", in.HeightChange, &out.HeightChange, 1500, true},
 		{"base_line_miss", in.BaseLineMiss, &out.BaseLineMiss, 1000, asks(cabinet.Wall)},
 		{"symmetry", in.Symmetry, &out.Symmetry, 2000, asks(cabinet.Wall)},
 		{"duct_pair", in.DuctPair, &out.DuctPair, 10000, asks(cabinet.Wall) && b.ductBoxes()},
@@ -43,10 +48,13 @@ func (b *body) fillWeight(w weight) {
 	pointer := "/fill/weights/" + w.name
 	if w.in.Given() {
 		*w.out, _ = b.money(w.in, pointer)
+		if !w.bears {
+			b.idle(pointer)
+		}
 		return
 	}
 	*w.out = b.kitchen.Prices.PerEuro.Share(w.cents, 100)
-	if w.bears {
+	if w.bears && w.cents > 0 {
 		b.suppose("assume.fill."+w.name, w.out.Decimal(), pointer)
 	}
 }

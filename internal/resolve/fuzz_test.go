@@ -11,18 +11,19 @@ import (
 	"pgregory.net/rapid"
 
 	"railhead/api"
+	"railhead/internal/kitchen"
 	"railhead/internal/rules"
 	"railhead/internal/survey"
 )
 
 // FuzzRequest: whatever can be decoded is either refused, with words and pointers, or resolved to a case whose profiles
-// can be read everywhere.
+// can be read everywhere, and to what can be proposed for it.
 func FuzzRequest(f *testing.F) {
-	for _, body := range []string{contractRoom, denseRoom, plainRoom, fourWalls, aCorner, everythingWrong, "{}"} {
+	for _, body := range []string{contractRoom, denseRoom, plainRoom, fourWalls, aCorner, everythingWrong, wholeBody(f), "{}"} {
 		f.Add([]byte(body))
 	}
 	f.Fuzz(func(t *testing.T, body []byte) {
-		var req api.Request
+		var req api.LayoutRequest
 		if json.Unmarshal(body, &req) != nil {
 			return
 		}
@@ -33,8 +34,52 @@ func FuzzRequest(f *testing.F) {
 }
 
 // sound is what is wrong with how a request was resolved; empty for nothing.
-func sound(req *api.Request) string {
-	c, faults := Request(req)
+func sound(req *api.LayoutRequest) string {
+	c, faults := Request(&req.Request)
+	if complaint := soundCase(c, faults); complaint != "" {
+		return complaint
+	}
+	laid, filling, more := LayoutRequest(req)
+	switch {
+	case len(more) < len(faults):
+		return fmt.Sprintf("%d faults, and for layouts %d", len(faults), len(more))
+	case (laid == nil) != (filling == nil):
+		return fmt.Sprintf("case %v, filling %v", laid != nil, filling != nil)
+	case filling != nil:
+		if complaint := soundFilling(laid.Kitchen, filling); complaint != "" {
+			return complaint
+		}
+	}
+	return soundCase(laid, more)
+}
+
+// soundFilling is what cannot be with what is to be proposed for a kitchen.
+func soundFilling(k *kitchen.Kitchen, f *kitchen.Filling) string {
+	for _, w := range f.Walls {
+		if w < 0 || w >= len(k.Room.Walls) {
+			return fmt.Sprintf("no wall %d", w)
+		}
+	}
+	if !slices.IsSorted(f.Walls) || !slices.IsSorted(f.Kinds) || len(slices.Compact(slices.Clone(f.Walls))) < len(f.Walls) || len(slices.Compact(slices.Clone(f.Kinds))) < len(f.Kinds) {
+		return fmt.Sprintf("out of order, or twice: %v, %v", f.Walls, f.Kinds)
+	}
+	for _, kind := range f.Kinds {
+		if s := k.System.Sizes(kind); len(s.Heights) == 0 || len(s.Widths) == 0 || len(s.Depths) == 0 {
+			return fmt.Sprintf("nothing to propose of kind %v", kind)
+		}
+	}
+	w := f.Weights
+	if least := min(w.Cabinet, w.Filler, w.FillerPerMM, w.OpenPerMM, w.Panel, w.HeightChange, w.BaseLineMiss, w.Symmetry, w.DuctPair, w.CounterPerMM); least < 0 {
+		return "a weight below nothing: " + least.Decimal()
+	}
+	if least := min(f.LeastFiller, f.WallFiller, f.CornerFiller, f.Panel, f.LeastOpen); least < 0 || f.Step <= 0 {
+		return "a length below nothing: " + least.MM()
+	}
+	return ""
+}
+
+// soundCase is what is wrong with a case, and with the faults of a request that has none.
+func soundCase(c *Case, faults []Fault) string {
 	if (c == nil) != (len(faults) > 0) {
 		return fmt.Sprintf("case %v with %d faults", c != nil, len(faults))
 	}
@@ -60,7 +105,7 @@ func sound(req *api.Request) string {
 
 // Members taken out, or set to what a slip of the finger makes of them, are refused or answered; nothing breaks.
 func TestSlipsOfTheFinger(t *testing.T) {
-	bodies := []string{contractRoom, denseRoom, fourWalls, aCorner}
+	bodies := []string{contractRoom, denseRoom, fourWalls, aCorner, wholeBody(t)}
 	values := []string{"", "-1", "0", "1", "600", "99999", "1e9", "0.0000001", `""`, `"x"`, `"A"`, `"a"`, `"31 5/8 in"`, `"-2'"`, `"100 m"`, "[]", "{}", "true", "false"}
 	rapid.Check(t, func(t *rapid.T) {
 		var doc any
@@ -75,7 +120,7 @@ func TestSlipsOfTheFinger(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		var req api.Request
+		var req api.LayoutRequest
 		if json.Unmarshal(body, &req) != nil {
 			return // the decoder's to refuse
 		}

@@ -22,16 +22,19 @@ const (
 	mostLost   = 500
 )
 
-var guesses = [...]guess{{length.MM, length.MM, away}, {length.CM, length.IN, -away}, {length.IN, length.CM, -away}}
+var guesses = [...]guess{{length.MM, length.MM, away}, {length.CM, length.IN, -away}, {length.IN, length.CM, -away}, {length.MM, length.MM, -away}}
 
 // guessed is what of a guess was used.
 type guessed struct{ units, levels bool }
 
-// needed is how many guesses it takes until they differ in everything that was used.
+// needed is how many guesses it takes until they differ in everything that was used, and where both are, in one of them
+// while the other stays: else what one guess has wrong about a level the others may have wrong about the units.
 func (g guessed) needed() int {
 	switch {
-	case g.units:
+	case g.units && g.levels:
 		return len(guesses)
+	case g.units:
+		return 3
 	case g.levels:
 		return 2
 	}

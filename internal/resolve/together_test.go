@@ -68,6 +68,13 @@ func TestBlotsAreToldAlone(t *testing.T) {
 	})
 }
 
+// Neither the units nor a level are known: what follows from the one in one unit must not look as if it followed from
+// nothing because in another unit it follows from the other.
+func TestNothingFollowsFromUnitsAndALevel(t *testing.T) {
+	sameLines(t, "told", said(reader(t), changed(t, wholeBody(t), change{"/survey/laser_height", "null"}, change{"/units", ""})),
+		[]string{"body.value.null /survey/laser_height", "body.member.missing /units"})
+}
+
 // Whatever else is wrong in an object, a slip in it is told.
 func TestSlipsAreToldTogether(t *testing.T) {
 	d, good := reader(t), wholeBody(t)

@@ -35,5 +35,6 @@ var fillRules = []Rule{
 	{Code: "assume.fill.counter_per_mm", Status: FromMemory, Source: "from memory", Says: "A millimetre of counter is taken to be worth {value}."},
 
 	{Code: "not_assessed.no_widths", Status: Own, Source: ownRule, Says: "The system does not say how wide its cabinets of this kind are, so none are proposed."},
-	{Code: "not_assessed.not_filled", Status: Own, Source: ownRule, Says: "This is about cabinets of a kind that is not to be proposed, so nothing comes of it."},
+	{Code: "not_assessed.no_sizes", Status: Own, Source: ownRule, Says: "The system makes no cabinets, so none are proposed."},
+	{Code: "not_assessed.unused", Status: Own, Source: ownRule, Says: "Nothing that is to be proposed rests on this."},
 }
