@@ -64,6 +64,7 @@ func (s *solver) standIn(left, right *row, size cabinet.CornerSize, height lengt
 	c.Corner = &cabinet.Corner{OtherWall: other.Wall, OtherWidth: size.OtherWidth, Shape: size.Shape, AtRight: onLeft}
 	turns := [2]turn{{wide: size.Width, high: height}, {wide: size.OtherWidth, high: height}}
 	if size.Shape == cabinet.CornerBlind {
+		c.Corner.OtherWidth = own.Depth // it reaches no further along the other wall
 		turns[1] = turn{keep: up(own.Depth, own.grid), end: fill.End{Least: s.room.Filling.CornerFiller}}
 	}
 	if !fits(own, c.From, c.To, height) || turns[1].wide > 0 && !fits(other, otherSpan(&c, other).From, otherSpan(&c, other).To, height) {
