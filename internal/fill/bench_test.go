@@ -68,3 +68,25 @@ func benchmark(b *testing.B, r *Run) {
 		}
 	}
 }
+
+// shortWall is a wall of 3 m with four widths and four heights, the lower ones under a lowered part: what a room is filled
+// with hundreds of times, under one ceiling after the other.
+func shortWall() *Run {
+	r := wall(3)
+	r.Sizes, r.Limits = nil, []Limit{{From: 1103 * mm, To: 2410 * mm, Height: 700 * mm}}
+	for _, w := range []length.Length{300, 450, 600, 900} {
+		for _, h := range []length.Length{500, 660, 780, 900} {
+			r.Sizes = append(r.Sizes, Size{w * mm, h * mm, money.Amount(w*h/1000) * unit / 2})
+		}
+	}
+	return r
+}
+
+func BenchmarkShortWall(b *testing.B) {
+	b.Run("cabinets", func(b *testing.B) { benchmark(b, shortWall()) })
+	b.Run("over_a_sink", func(b *testing.B) {
+		r := shortWall()
+		r.Whole = []Span{{From: 1207 * mm, To: 1651 * mm}}
+		benchmark(b, r)
+	})
+}

@@ -57,13 +57,16 @@ func (b *best) settlePlace(q int32) {
 	for h := range b.heightN {
 		b.settleStart(q, h)
 	}
+	b.settleBy(b.fresh(q), b.fromFresh(b.moved[:0], q))
 	for h := range b.heightN + 1 {
 		b.settleBy(b.filler(q, h), b.fromFiller(b.moved[:0], q, h))
 	}
 	b.settleBy(b.open(q, 0), b.fromOpen(b.moved[:0], q, 0))
 	b.settleBy(b.open(q, 1), b.fromOpen(b.moved[:0], q, 1))
 	for h := range b.heightN {
-		b.settleBy(b.after(q, h), b.fromAfter(b.moved[:0], q, h))
+		if b.mayEnd(q, h) {
+			b.settleBy(b.after(q, h), b.fromAfter(b.moved[:0], q, h))
+		}
 	}
 }
 

@@ -4,6 +4,7 @@ package fill
 // of a place; they are numbered kind by kind, and within a kind by place:
 //
 //	start  a new cabinet of a height begins here
+//	fresh  a new cabinet of whatever height begins here
 //	after  a new cabinet of a height ended here
 //	filler a filler that is wide enough already ends here or goes on; it carries the height to its left, or none at an end
 //	open   an open stretch that is wide enough ends here or goes on; either behind a cabinet or behind an end
@@ -44,7 +45,7 @@ func (t *task) passes() int32 { return int32(len(t.sizes)) + 1 }
 func (t *task) graph() *graph {
 	g := &graph{task: t, heightN: int32(len(t.heights))}
 	g.places = t.steps + 1
-	g.stayed = g.places * (3*g.heightN + 3)
+	g.stayed = g.places * (3*g.heightN + 4)
 	g.begin = g.stayed + int32(len(t.fixed))
 	g.across = g.begin + int32(len(t.segments))
 	each := int32(len(t.sizes)) + 1
@@ -57,6 +58,13 @@ func (g *graph) start(q, h int32) int32  { return h*g.places + q }
 func (g *graph) after(q, h int32) int32  { return (g.heightN+h)*g.places + q }
 func (g *graph) filler(q, h int32) int32 { return (2*g.heightN+h)*g.places + q } // h = heightN: behind an end
 func (g *graph) open(q, end int32) int32 { return (3*g.heightN+1+end)*g.places + q }
+func (g *graph) fresh(q int32) int32     { return (3*g.heightN+3)*g.places + q }
+
+// mayEnd says whether a new cabinet of height h can end at q. Where none can, what would follow need not be known.
+func (g *graph) mayEnd(q, h int32) bool {
+	from := q - g.narrowest[h]
+	return from >= 0 && g.room[h][from] >= q
+}
 
 // pairState is the state of a size at a gap; of a cabinet that stays it is the one after all sizes.
 func (g *graph) pairState(first, gap, s int32) int32 {
@@ -91,6 +99,8 @@ func (g *graph) movesAt(out []move, q, kind int32) []move {
 		return g.fromAfter(out, q, kind-n)
 	case kind <= 3*n:
 		return g.fromFiller(out, q, kind-2*n)
+	case kind < 3*n+3:
+		return g.fromOpen(out, q, kind-3*n-1)
 	}
-	return g.fromOpen(out, q, kind-3*n-1)
+	return g.fromFresh(out, q)
 }

@@ -73,10 +73,16 @@ func (g *graph) beside(out []move, q, h int32) []move {
 
 // begun begins a new cabinet at q, behind one of height h or (heightN) behind an end.
 func (g *graph) begun(out []move, q, h int32, gain int64, as how) []move {
+	if h == g.heightN {
+		return append(out, move{g.fresh(q), none, gain, as})
+	}
+	return append(out, move{g.start(q, h), none, gain, as}, move{g.fresh(q), none, gain - g.oneChange, as})
+}
+
+// fromFresh begins a new cabinet of each height at q.
+func (g *graph) fromFresh(out []move, q int32) []move {
 	for j := range g.heightN {
-		if g.room[j][q] > q && g.class[j][1] > g.class[j][0] {
-			out = append(out, move{g.start(q, j), none, gain - g.change(h, j), as})
-		}
+		out = append(out, move{g.start(q, j), none, 0, same})
 	}
 	return out
 }
@@ -139,7 +145,7 @@ func (g *graph) panelled(out []move, q int32, as how) []move {
 		return out
 	}
 	for j := range g.heightN {
-		if g.room[j][q] > q+g.panel && g.class[j][1] > g.class[j][0] {
+		if g.room[j][q] > q+g.panel {
 			out = append(out, move{g.start(q+g.panel, j), none, -g.onePanel, as})
 		}
 	}

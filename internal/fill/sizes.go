@@ -40,13 +40,15 @@ func (t *task) heightClass(h length.Length) int32 {
 // classes groups the sizes by height.
 func (t *task) classes() {
 	for h := range t.heights {
-		from := int32(len(t.byClass))
+		from, narrowest := int32(len(t.byClass)), t.steps+1
 		for i, s := range t.sizes {
 			if s.height == int32(h) {
 				t.byClass = append(t.byClass, int32(i))
+				narrowest = min(narrowest, s.width)
 			}
 		}
 		t.class = append(t.class, [2]int32{from, int32(len(t.byClass))})
+		t.narrowest = append(t.narrowest, narrowest)
 	}
 }
 

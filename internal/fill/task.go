@@ -15,10 +15,11 @@ type task struct {
 	steps int32
 	share int64
 
-	sizes   []size // those worth having, in the order in which ties are settled
-	heights []length.Length
-	class   [][2]int32 // of each height: its sizes, from and to, in byClass
-	byClass []int32
+	sizes     []size // those worth having, in the order in which ties are settled
+	heights   []length.Length
+	class     [][2]int32 // of each height: its sizes, from and to, in byClass
+	byClass   []int32
+	narrowest []int32 // of each height: its narrowest size, or more than there is room for
 
 	fixed   []fixed
 	fixedAt []int32   // by step: the cabinet that stays and begins there, or none
