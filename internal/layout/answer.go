@@ -114,7 +114,8 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 		out.Open = append(out.Open, Open{r.Kind, r.Wall, survey.Span{From: o.From, To: o.To}})
 	}
 	for _, p := range one.answer.Parts {
-		if n, unit, ok := partOfRun(p.Name, r.grid); ok {
+		n, unit, ok := partOfRun(p.Name, r.grid)
+		if ok && (n != LineMisses || r.Kind == cabinet.Wall) { // a base row that meets the wall row's joints gains nothing by itself
 			a.add(n, money.Quantity(p.Count)*unit, p.Worth)
 		}
 	}

@@ -12,7 +12,6 @@ type given struct {
 	towers []int             // by wall, into the solver's list for it
 	stand  [][]standing      // by wall
 	lines  [][]length.Length // by wall; nil where none count
-	named  []string          // the lines, to tell them apart
 }
 
 // fillKind are the best ways to fill all rows of a kind.
@@ -64,7 +63,7 @@ func (s *solver) both(a, b []way) []way {
 		for j := range b {
 			out = append(out, way{
 				a[i].worth.Plus(b[j].worth), append(append([]ran{}, a[i].runs...), b[j].runs...),
-				append(append([]*corner{}, a[i].corners...), b[j].corners...),
+				append(append([]*corner{}, a[i].corners...), b[j].corners...), a[i].name + b[j].name,
 			})
 		}
 	}
@@ -122,14 +121,10 @@ func (s *solver) along(kind cabinet.Kind, walls []int, begin *corner, end []*cor
 func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *given) []way {
 	var out []way
 	for _, one := range s.wall(kind, wall, e, g) {
-		worth := one.worth
-		if e[1] != nil {
-			worth = worth.Plus(s.cornerWorth(e[1]))
-		}
 		for i := range before {
-			next := before[i].plus(ran{s.rows[kind][wall], e, one.answer}, worth)
+			next := before[i].plus(ran{s.rows[kind][wall], e, one.answer}, one)
 			if e[1] != nil {
-				next.corners = append(append([]*corner{}, next.corners...), e[1])
+				next = next.turning(e[1], s.cornerWorth(e[1]))
 			}
 			out = append(out, next)
 		}
@@ -152,8 +147,8 @@ func (s *solver) cornerWorth(c *corner) money.Amount {
 func (s *solver) wall(kind cabinet.Kind, wall int, e ends, g *given) []ranked {
 	name := wallKey{kind: kind, wall: wall, ends: e, towers: g.towers[wall]}
 	var lines []length.Length
-	if kind == cabinet.Wall && g.lines != nil {
-		lines, name.lines = g.lines[wall], g.named[wall]
+	if g.lines != nil {
+		lines, name.lines = g.lines[wall], nameOf(g.lines[wall])
 	}
 	if have, ok := s.walls[name]; ok {
 		return have
@@ -164,7 +159,7 @@ func (s *solver) wall(kind cabinet.Kind, wall int, e ends, g *given) []ranked {
 	found := s.fill(s.rows[kind][wall].run(e, g.stand[wall], lines, s.many))
 	var out []ranked
 	for i := range found.answers {
-		out = append(out, ranked{found.answers[i].Worth, &found.answers[i]})
+		out = append(out, named(s.rows[kind][wall], &found.answers[i]))
 	}
 	s.walls[name] = out
 	return out

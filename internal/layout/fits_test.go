@@ -103,7 +103,7 @@ func TestNothingIsInTheSamePlaceTwice(t *testing.T) {
 			for _, y := range all[:i] {
 				same := x.kind == y.kind || x.kind == cabinet.Tall || y.kind == cabinet.Tall
 				if x.wall == y.wall && same && x.from < y.to && y.from < x.to {
-					t.Fatalf("%+v and %+v", x, y)
+					t.Fatalf("%+v and %+v of %+v", x, y, a)
 				}
 			}
 		}

@@ -73,7 +73,10 @@ func (r *row) crowded(e ends, tall []standing) bool {
 		most, dead = most-t.reach(), dead && t.dead()
 	}
 	return !dead && least > most ||
-		slices.ContainsFunc(tall, func(t standing) bool { return t.at < least || t.at+t.width > most })
+		slices.ContainsFunc(tall, func(t standing) bool {
+			at, width := t.piece()
+			return at < least || at+width > most
+		})
 }
 
 // dead reports whether a corner only keeps the row away.

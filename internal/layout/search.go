@@ -3,9 +3,11 @@ package layout
 import (
 	"cmp"
 	"encoding/binary"
+	"fmt"
 	"slices"
 
 	"railhead/internal/cabinet"
+	"railhead/internal/fill"
 	"railhead/internal/length"
 	"railhead/internal/money"
 )
@@ -62,15 +64,71 @@ func (s *solver) search() (out []found, proven bool) {
 	return out, true
 }
 
-// under adds the best wall rows over one base row.
+// under adds the best wall rows over one base row; and, where lines count, over the
+// base row that meets the joints of the best of those as far as it can.
 func (s *solver) under(out []found, f *frame, base way) []found {
+	above := s.over(f, base)
+	out = s.add(out, f, base, above)
+	if len(above) > 0 && s.room.Filling.Weights.BaseLineMiss > 0 {
+		if met, ok := s.meeting(f, above[0]); ok {
+			out = s.add(out, f, met, s.over(f, met))
+		}
+	}
+	return out
+}
+
+// over are the best wall rows over a base row.
+func (s *solver) over(f *frame, base way) []way {
 	g := f.given
-	s.lines(&g, base)
-	for _, w := range s.fillKind(cabinet.Wall, &g) {
+	g.lines = s.lines(cabinet.Wall, base)
+	return s.fillKind(cabinet.Wall, &g)
+}
+
+// meeting is the base row that meets a wall row's joints, without what that is worth.
+func (s *solver) meeting(f *frame, wall way) (way, bool) {
+	g := f.given
+	g.lines = s.lines(cabinet.Base, wall)
+	below := s.fillKind(cabinet.Base, &g)
+	if len(below) == 0 {
+		return way{}, false
+	}
+	out := below[0]
+	for _, one := range out.runs {
+		for _, p := range one.answer.Parts {
+			if p.Name == fill.LineMisses {
+				out.worth = out.worth.Minus(p.Worth)
+			}
+		}
+	}
+	return out, true
+}
+
+func (s *solver) add(out []found, f *frame, base way, above []way) []found {
+	for _, w := range above {
 		out = append(out, found{f.tall.Plus(base.worth).Plus(w.worth), f.stand, base, w})
 	}
 	slices.SortStableFunc(out, func(a, b found) int { return cmp.Compare(b.worth, a.worth) })
+	seen := map[string]bool{}
+	out = slices.DeleteFunc(out, func(one found) bool {
+		name := one.name()
+		defer func() { seen[name] = true }()
+		return seen[name]
+	})
 	return out[:min(s.want, len(out))]
+}
+
+// name tells apart what was found by its cabinets: tall ones by their places, those of
+// the rows in whatever order.
+func (f *found) name() string {
+	var all []string
+	for w := range f.stand {
+		for i := range f.stand[w] {
+			c := &f.stand[w][i].cabinet
+			all = append(all, fmt.Sprint(w, c.From, c.Width(), c.Height))
+		}
+	}
+	slices.Sort(all)
+	return fmt.Sprint(all, f.base.name, f.wall.name)
 }
 
 // frames are all choices of tall cabinets. Their rows are filled for the tallest in
@@ -151,16 +209,16 @@ func (s *solver) bounded(f *frame) bool {
 	return true
 }
 
-// lines are those that a base row and what stays give the wall row.
-func (s *solver) lines(g *given, base way) {
-	g.lines, g.named = make([][]length.Length, len(s.rows[cabinet.Wall])), make([]string, len(s.rows[cabinet.Wall]))
-	for _, w := range s.room.Filling.Walls {
-		r := s.rows[cabinet.Wall][w]
+// lines are what the joints of a kind's rows should meet, by wall: the edges of the
+// other rows' cabinets, and of what stays.
+func (s *solver) lines(kind cabinet.Kind, other way) [][]length.Length {
+	out := make([][]length.Length, len(s.rows[kind]))
+	for w, r := range s.rows[kind] {
 		if r == nil {
 			continue
 		}
 		lines := slices.Clone(r.Lines)
-		for _, one := range base.runs {
+		for _, one := range other.runs {
 			if one.row.Wall != w {
 				continue
 			}
@@ -170,9 +228,9 @@ func (s *solver) lines(g *given, base way) {
 		}
 		lines = slices.DeleteFunc(lines, func(x length.Length) bool { return x <= 0 || x >= r.whole })
 		slices.Sort(lines)
-		g.lines[w] = slices.Compact(lines)
-		g.named[w] = nameOf(g.lines[w])
+		out[w] = slices.Compact(lines)
 	}
+	return out
 }
 
 func nameOf(lines []length.Length) string {

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"railhead/internal/cabinet"
@@ -148,6 +149,7 @@ type way struct {
 	worth   money.Amount
 	runs    []ran
 	corners []*corner
+	name    string // of its cabinets, row by row in any order
 }
 
 // ran is one row as it was filled.
@@ -157,20 +159,50 @@ type ran struct {
 	answer *fill.Answer
 }
 
-func (w *way) plus(r ran, worth money.Amount) way {
-	return way{w.worth.Plus(worth), append(slices.Clone(w.runs), r), w.corners}
+func (w *way) plus(r ran, one ranked) way {
+	return way{w.worth.Plus(one.worth), append(slices.Clone(w.runs), r), w.corners, w.name + one.name}
 }
 
-// keep sorts ways by worth, those found first before equals, and keeps so many.
+// turning adds a corner, and what it is worth.
+func (w way) turning(c *corner, worth money.Amount) way {
+	w.worth, w.corners = w.worth.Plus(worth), append(slices.Clone(w.corners), c)
+	if c.cabinet != nil {
+		w.name += fmt.Sprint("corner ", c.cabinet.Wall, c.cabinet.Corner.AtRight, c.cabinet.Corner.Shape, c.cabinet.Width(), c.cabinet.Height, ";")
+	}
+	return w
+}
+
+// keep sorts ways by worth, those found first before equals, and keeps so many with
+// different cabinets.
 func keep(in []way, want int) []way {
 	slices.SortStableFunc(in, func(a, b way) int { return cmp.Compare(b.worth, a.worth) })
-	return in[:min(want, len(in))]
+	seen, out := map[string]bool{}, in[:0]
+	for _, w := range in {
+		if len(out) < want && !seen[w.name] {
+			seen[w.name] = true
+			out = append(out, w)
+		}
+	}
+	return out
 }
 
 // ranked is one way to fill a wall.
 type ranked struct {
 	worth  money.Amount
 	answer *fill.Answer
+	name   string // of its cabinets in any order
+}
+
+// named is a way to fill a row, with its name.
+func named(r *row, a *fill.Answer) ranked {
+	var all []string
+	for _, p := range a.Pieces {
+		if p.Size != fill.Stays {
+			all = append(all, fmt.Sprint(p.Width, p.Height))
+		}
+	}
+	slices.Sort(all)
+	return ranked{a.Worth, a, fmt.Sprint(r.Kind, r.Wall, all, ";")}
 }
 
 // wallKey names a row with everything that its run hangs on.
