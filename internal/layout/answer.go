@@ -51,12 +51,12 @@ func (s *solver) answer(f *found) Answer {
 		}
 	}
 	for _, w := range []*way{&f.base, &f.wall} {
-		for _, c := range w.corners {
-			s.cornered(&out, &a, c)
-		}
-		for i := range w.runs {
-			s.ran(&out, &a, &w.runs[i])
-		}
+		w.each(func(l *link) {
+			if l.turn != nil {
+				s.cornered(&out, &a, l.turn)
+			}
+			s.ran(&out, &a, &l.ran)
+		})
 	}
 	out.Parts, out.Worth = a.parts()
 	return out

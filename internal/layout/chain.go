@@ -9,16 +9,18 @@ import (
 // given is what is settled before a kind's rows are filled: which tall cabinets stand
 // on each wall, and the lines that joints should meet.
 type given struct {
+	walls  []int             // that are filled
 	towers []int             // by wall, into the solver's list for it
 	stand  [][]standing      // by wall
 	lines  [][]length.Length // by wall; nil where none count
+	named  []string          // the lines, to tell them apart
 }
 
 // fillKind are the best ways to fill all rows of a kind.
 func (s *solver) fillKind(kind cabinet.Kind, g *given) []way {
 	out := []way{{}}
 	seen := make([]bool, len(s.rows[kind]))
-	for _, first := range s.room.Filling.Walls {
+	for _, first := range g.walls {
 		if s.rows[kind][first] == nil || seen[first] {
 			continue
 		}
@@ -61,10 +63,7 @@ func (s *solver) both(a, b []way) []way {
 	var out []way
 	for i := range a {
 		for j := range b {
-			out = append(out, way{
-				a[i].worth.Plus(b[j].worth), append(append([]ran{}, a[i].runs...), b[j].runs...),
-				append(append([]*corner{}, a[i].corners...), b[j].corners...), a[i].name + b[j].name,
-			})
+			out = append(out, a[i].with(&b[j]))
 		}
 	}
 	return keep(out, s.many)
@@ -117,19 +116,25 @@ func (s *solver) along(kind cabinet.Kind, walls []int, begin *corner, end []*cor
 	return keep(out, s.many)
 }
 
+// spentThrough is what going on along a wall takes beside filling it, in sizes at marks:
+// measured.
+const spentThrough = 1000
+
 // through goes on along one more wall. A corner is counted with the wall before it.
 func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *given) []way {
-	var out []way
-	for _, one := range s.wall(kind, wall, e, g) {
-		for i := range before {
-			next := before[i].plus(ran{s.rows[kind][wall], e, one.answer}, one)
-			if e[1] != nil {
-				next = next.turning(e[1], s.cornerWorth(e[1]))
-			}
-			out = append(out, next)
-		}
+	var worth money.Amount
+	var name uint64
+	if e[1] != nil {
+		worth, name = e[1].sum, e[1].name
 	}
-	return keep(out, s.many)
+	r, rows := s.rows[kind][wall], s.wall(kind, wall, e, g)
+	s.Spent += spentThrough
+	found := steps(before, rows, worth, name, s.many)
+	out := make([]way, len(found))
+	for i, one := range found {
+		out[i] = way{one.worth, one.name, &link{before: before[one.way].last, ran: ran{r, e, rows[one.then].answer}, turn: e[1]}}
+	}
+	return out
 }
 
 // cornerWorth is what turning a corner some way is worth by itself.
@@ -148,15 +153,17 @@ func (s *solver) wall(kind cabinet.Kind, wall int, e ends, g *given) []ranked {
 	name := wallKey{kind: kind, wall: wall, ends: e, towers: g.towers[wall]}
 	var lines []length.Length
 	if g.lines != nil {
-		lines, name.lines = g.lines[wall], nameOf(g.lines[wall])
+		lines, name.lines = g.lines[wall], g.named[wall]
 	}
 	if have, ok := s.walls[name]; ok {
 		return have
 	}
 	if s.rows[kind][wall].crowded(e, g.stand[wall]) {
+		s.walls[name] = nil
 		return nil
 	}
 	found := s.fill(s.rows[kind][wall].run(e, g.stand[wall], lines, s.many))
+	s.broken = s.broken || found.wrong == errTooMuch
 	var out []ranked
 	for i := range found.answers {
 		out = append(out, named(s.rows[kind][wall], &found.answers[i]))

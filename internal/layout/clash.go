@@ -46,7 +46,7 @@ func (b BarKind) String() string {
 // why says which rows cannot be filled whatever stands on the others, and what they
 // ask for together that cannot be had.
 func (s *solver) why() []Clash {
-	g := &given{towers: make([]int, len(s.rows[0])), stand: make([][]standing, len(s.rows[0]))}
+	g := &given{walls: s.room.Filling.Walls, towers: make([]int, len(s.rows[0])), stand: make([][]standing, len(s.rows[0]))}
 	var out []Clash
 	for _, kind := range []cabinet.Kind{cabinet.Base, cabinet.Wall} {
 		for _, w := range s.room.Filling.Walls {

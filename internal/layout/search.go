@@ -3,7 +3,6 @@ package layout
 import (
 	"cmp"
 	"encoding/binary"
-	"fmt"
 	"slices"
 
 	"railhead/internal/cabinet"
@@ -26,34 +25,103 @@ type frame struct {
 	base  []way
 	above money.Amount // the wall row without lines to meet: no line makes it worth more
 	bound money.Amount
-	name  string // the places of its tall cabinets
-	// The bound of a frame that is not filled is a taller one's, with what being lower
-	// may be worth.
-	filled, possible bool
 }
 
-// search finds the best ways to fill the room. The tall cabinets are chosen first:
-// each choice is bounded by its best base row and by its best wall row with no lines
-// to meet, so that only those that may still count are looked at closely. Then each
-// of the best base rows gives the lines for the wall row above it.
+// search finds the best ways to fill the room. Parts of it that turn no corner into
+// each other have nothing in common but the number of tall cabinets.
 func (s *solver) search() (out []found, proven bool) {
-	frames := s.frames()
-	enough := func(bound money.Amount) bool { return len(out) == s.want && bound <= out[s.want-1].worth }
-	for len(frames) > 0 {
-		slices.SortStableFunc(frames, func(a, b *frame) int { return cmp.Compare(b.bound, a.bound) })
-		f := frames[0]
-		switch {
-		case enough(f.bound):
-			return out, true
-		case len(out) > 0 && s.exhausted():
-			return out, false
-		case !f.filled:
-			if !s.bounded(f) {
-				frames = frames[1:]
-			}
+	parts, most := s.parts(), s.room.Filling.MostTall
+	if len(parts) == 1 {
+		return s.searchIn(parts[0], 0, most)
+	}
+	all, proven := [][]found{{{stand: make([][]standing, len(s.rows[0]))}}}, true
+	for _, walls := range parts {
+		var part [][]found
+		for n := range most + 1 {
+			one, done := s.searchIn(walls, n, n)
+			part, proven = append(part, one), proven && done
+		}
+		all = s.combined(all, part)
+	}
+	for _, one := range all {
+		out = append(out, one...)
+	}
+	return s.keep(out), proven
+}
+
+// parts are the walls that are filled, grouped by the corners that rows turn.
+func (s *solver) parts() (out [][]int) {
+	seen := make([]bool, len(s.rows[0]))
+	for _, w := range s.room.Filling.Walls {
+		if seen[w] {
 			continue
 		}
-		frames = frames[1:]
+		part := []int{w}
+		seen[w] = true
+		for i := 0; i < len(part); i++ {
+			wall := &s.room.Kitchen.Room.Walls[part[i]]
+			for _, beside := range []struct{ corner, wall int }{{part[i], wall.Next}, {wall.Prev, wall.Prev}} {
+				if beside.wall >= 0 && !seen[beside.wall] && (s.turns(cabinet.Base, beside.corner) || s.turns(cabinet.Wall, beside.corner)) {
+					seen[beside.wall] = true
+					part = append(part, beside.wall)
+				}
+			}
+		}
+		slices.Sort(part)
+		out = append(out, part)
+	}
+	return out
+}
+
+// combined are the best ways to have one of each part, by the number of tall cabinets.
+func (s *solver) combined(a, b [][]found) [][]found {
+	out := make([][]found, min(len(a)+len(b)-1, s.room.Filling.MostTall+1))
+	for i := range a {
+		for j := range b {
+			if i+j >= len(out) {
+				continue
+			}
+			for x := range a[i] {
+				for y := range b[j] {
+					out[i+j] = append(out[i+j], a[i][x].with(&b[j][y]))
+				}
+			}
+		}
+	}
+	for n := range out {
+		out[n] = s.keep(out[n])
+	}
+	return out
+}
+
+// with is both together, which are of different walls.
+func (f *found) with(o *found) found {
+	out := found{f.worth.Plus(o.worth), slices.Clone(f.stand), f.base.with(&o.base), f.wall.with(&o.wall)}
+	for w := range o.stand {
+		if len(o.stand[w]) > 0 {
+			out.stand[w] = o.stand[w]
+		}
+	}
+	return out
+}
+
+// searchIn fills some walls with so many tall cabinets. The tall ones are chosen
+// first: each choice is bounded by its best base row and by its best wall row with no
+// lines to meet, so that only those that may still count are looked at closely. Then
+// each of the best base rows gives the lines for the wall row above it.
+func (s *solver) searchIn(walls []int, least, most int) (out []found, proven bool) {
+	frames := s.frames(walls, least, most)
+	slices.SortStableFunc(frames, func(a, b frame) int { return cmp.Compare(b.bound, a.bound) })
+	enough := func(bound money.Amount) bool { return len(out) == s.want && bound <= out[s.want-1].worth }
+	for i := range frames {
+		f := &frames[i]
+		if enough(f.bound) {
+			break
+		}
+		if len(out) > 0 && s.exhausted() {
+			s.broken = true
+			break
+		}
 		for _, base := range f.base {
 			if enough(f.tall.Plus(base.worth).Plus(f.above)) {
 				break
@@ -61,7 +129,7 @@ func (s *solver) search() (out []found, proven bool) {
 			out = s.under(out, f, base)
 		}
 	}
-	return out, true
+	return out, !s.broken
 }
 
 // under adds the best wall rows over one base row; and, where lines count, over the
@@ -80,26 +148,26 @@ func (s *solver) under(out []found, f *frame, base way) []found {
 // over are the best wall rows over a base row.
 func (s *solver) over(f *frame, base way) []way {
 	g := f.given
-	g.lines = s.lines(cabinet.Wall, base)
+	g.lines, g.named = s.lines(cabinet.Wall, base)
 	return s.fillKind(cabinet.Wall, &g)
 }
 
 // meeting is the base row that meets a wall row's joints, without what that is worth.
 func (s *solver) meeting(f *frame, wall way) (way, bool) {
 	g := f.given
-	g.lines = s.lines(cabinet.Base, wall)
+	g.lines, g.named = s.lines(cabinet.Base, wall)
 	below := s.fillKind(cabinet.Base, &g)
 	if len(below) == 0 {
 		return way{}, false
 	}
 	out := below[0]
-	for _, one := range out.runs {
-		for _, p := range one.answer.Parts {
+	out.each(func(l *link) {
+		for _, p := range l.answer.Parts {
 			if p.Name == fill.LineMisses {
 				out.worth = out.worth.Minus(p.Worth)
 			}
 		}
-	}
+	})
 	return out, true
 }
 
@@ -107,98 +175,71 @@ func (s *solver) add(out []found, f *frame, base way, above []way) []found {
 	for _, w := range above {
 		out = append(out, found{f.tall.Plus(base.worth).Plus(w.worth), f.stand, base, w})
 	}
-	slices.SortStableFunc(out, func(a, b found) int { return cmp.Compare(b.worth, a.worth) })
-	seen := map[string]bool{}
-	out = slices.DeleteFunc(out, func(one found) bool {
-		name := one.name()
-		defer func() { seen[name] = true }()
-		return seen[name]
-	})
-	return out[:min(s.want, len(out))]
+	return s.keep(out)
 }
 
-// name tells apart what was found by its cabinets: tall ones by their places, those of
-// the rows in whatever order.
-func (f *found) name() string {
-	var all []string
-	for w := range f.stand {
-		for i := range f.stand[w] {
-			c := &f.stand[w][i].cabinet
-			all = append(all, fmt.Sprint(w, c.From, c.Width(), c.Height))
-		}
-	}
-	slices.Sort(all)
-	return fmt.Sprint(all, f.base.name, f.wall.name)
-}
-
-// frames are all choices of tall cabinets. Their rows are filled for the tallest in
-// each set of places; the others take their bound from those.
-func (s *solver) frames() (out []*frame) {
-	n := len(s.room.Kitchen.Room.Walls)
-	walls, most := s.room.Filling.Walls, s.room.Filling.MostTall
-	on := make([][]towers, n)
-	for _, w := range walls {
-		on[w] = s.towersOn(w, most)
-	}
-	tallest := map[string]*frame{}
-	var choose func(at int, f frame, left int)
-	choose = func(at int, f frame, left int) {
-		if at == len(walls) {
-			out = append(out, &f)
-			if have := tallest[f.name]; have == nil || f.tall > have.tall {
-				tallest[f.name] = &f
-			}
-			return
-		}
-		w := walls[at]
-		for i, t := range on[w] {
-			if len(t.stand) > left {
-				continue
-			}
-			next := f
-			next.towers, next.stand = slices.Clone(f.towers), slices.Clone(f.stand)
-			next.towers[w], next.stand[w] = i, t.stand
-			next.tall, next.name = f.tall.Plus(t.worth), f.name+t.name+"/"
-			choose(at+1, next, left-len(t.stand))
-		}
-	}
-	choose(0, frame{given: given{towers: make([]int, n), stand: make([][]standing, n)}}, most)
-	some := false
-	for _, f := range out {
-		f.bound = money.Most
-		if tallest[f.name] == f && !(some && s.exhausted()) {
-			f.possible = s.bounded(f)
-			some = some || f.possible
-		}
-	}
-	for _, f := range out {
-		if top := tallest[f.name]; top != f && top.possible {
-			f.bound = top.bound.Minus(top.tall.Minus(f.tall)).Plus(s.lowered(f))
-		}
-	}
-	return slices.DeleteFunc(out, func(f *frame) bool { return f.filled && !f.possible })
-}
-
-// lowered is what the rows gain at most where tall cabinets end lower: beside each of
-// them a change of height, and what equal neighbours are worth.
-func (s *solver) lowered(f *frame) (out money.Amount) {
-	for w, stand := range f.stand {
-		if len(stand) == 0 {
-			continue
-		}
-		out = out.Plus(s.room.Filling.Weights.HeightChange * money.Amount(2*len(stand)))
-		if r := s.rows[cabinet.Wall][w]; r != nil {
-			for _, p := range r.pairs {
-				out = out.Plus(p.Worth)
-			}
+// keep sorts what was found by worth, and keeps as many as are wanted with different
+// cabinets.
+func (s *solver) keep(in []found) []found {
+	slices.SortStableFunc(in, func(a, b found) int { return cmp.Compare(b.worth, a.worth) })
+	seen, out := map[uint64]bool{}, in[:0]
+	for _, f := range in {
+		if name := f.name(); len(out) < s.want && !seen[name] {
+			seen[name] = true
+			out = append(out, f)
 		}
 	}
 	return out
 }
 
+// name tells apart what was found by its cabinets: tall ones by their places, those of
+// the rows in whatever order.
+func (f *found) name() uint64 {
+	out := f.base.name + f.wall.name
+	for w := range f.stand {
+		for i := range f.stand[w] {
+			c := &f.stand[w][i].cabinet
+			out += hashOf("tall", w, c.From, c.Width(), c.Height)
+		}
+	}
+	return out
+}
+
+// frames are all choices of so many tall cabinets for some walls that leave the other
+// rows possible.
+func (s *solver) frames(walls []int, least, most int) (out []frame) {
+	n := len(s.room.Kitchen.Room.Walls)
+	on := make([][]towers, n)
+	for _, w := range walls {
+		on[w] = s.towersOn(w)
+	}
+	var choose func(at int, f frame, left int)
+	choose = func(at int, f frame, left int) {
+		switch {
+		case len(out) > 0 && s.exhausted():
+			s.broken = true
+			return
+		case at < len(walls):
+			w := walls[at]
+			for i, t := range on[w] {
+				if len(t.stand) <= left {
+					next := f
+					next.towers, next.stand = slices.Clone(f.towers), slices.Clone(f.stand)
+					next.towers[w], next.stand[w] = i, t.stand
+					next.tall = f.tall.Plus(t.worth)
+					choose(at+1, next, left-len(t.stand))
+				}
+			}
+		case most-left >= least && s.bounded(&f):
+			out = append(out, f)
+		}
+	}
+	choose(0, frame{given: given{walls: walls, towers: make([]int, n), stand: make([][]standing, n)}}, most)
+	return out
+}
+
 // bounded fills the rows of a frame; false where they cannot be filled.
 func (s *solver) bounded(f *frame) bool {
-	f.filled = true
 	f.base = s.fillKind(cabinet.Base, &f.given)
 	above := s.fillKind(cabinet.Wall, &f.given)
 	if len(f.base) == 0 || len(above) == 0 {
@@ -211,26 +252,28 @@ func (s *solver) bounded(f *frame) bool {
 
 // lines are what the joints of a kind's rows should meet, by wall: the edges of the
 // other rows' cabinets, and of what stays.
-func (s *solver) lines(kind cabinet.Kind, other way) [][]length.Length {
-	out := make([][]length.Length, len(s.rows[kind]))
+func (s *solver) lines(kind cabinet.Kind, other way) (out [][]length.Length, named []string) {
+	out, named = make([][]length.Length, len(s.rows[kind])), make([]string, len(s.rows[kind]))
+	for w, r := range s.rows[kind] {
+		if r != nil {
+			out[w] = slices.Clone(r.Lines)
+		}
+	}
+	other.each(func(l *link) {
+		for _, p := range l.answer.Pieces {
+			out[l.row.Wall] = append(out[l.row.Wall], p.At, p.At+p.Width)
+		}
+	})
 	for w, r := range s.rows[kind] {
 		if r == nil {
 			continue
 		}
-		lines := slices.Clone(r.Lines)
-		for _, one := range other.runs {
-			if one.row.Wall != w {
-				continue
-			}
-			for _, p := range one.answer.Pieces {
-				lines = append(lines, p.At, p.At+p.Width)
-			}
-		}
-		lines = slices.DeleteFunc(lines, func(x length.Length) bool { return x <= 0 || x >= r.whole })
-		slices.Sort(lines)
-		out[w] = slices.Compact(lines)
+		inside := slices.DeleteFunc(out[w], func(x length.Length) bool { return x <= 0 || x >= r.whole })
+		slices.Sort(inside)
+		out[w] = slices.Compact(inside)
+		named[w] = nameOf(out[w])
 	}
-	return out
+	return out, named
 }
 
 func nameOf(lines []length.Length) string {

@@ -28,7 +28,7 @@ func slowly(r *Room, want, bases int) []money.Amount {
 		}
 		for _, base := range keep(s.everyTurn(cabinet.Base, g), bases) {
 			over := *g
-			over.lines = s.lines(cabinet.Wall, base)
+			over.lines, over.named = s.lines(cabinet.Wall, base)
 			for _, wall := range s.everyTurn(cabinet.Wall, &over) {
 				all = append(all, found{tall + base.worth + wall.worth, g.stand, base, wall})
 			}
@@ -36,7 +36,7 @@ func slowly(r *Room, want, bases int) []money.Amount {
 	}
 	slices.SortStableFunc(all, func(a, b found) int { return cmp.Compare(b.worth, a.worth) })
 	var out []money.Amount
-	seen := map[string]bool{}
+	seen := map[uint64]bool{}
 	for i := range all {
 		if name := all[i].name(); !seen[name] && len(out) < want {
 			seen[name], out = true, append(out, all[i].worth)
@@ -47,7 +47,7 @@ func slowly(r *Room, want, bases int) []money.Amount {
 
 func (s *solver) everyTower() []*given {
 	n := len(s.rows[0])
-	out := []*given{{towers: make([]int, n), stand: make([][]standing, n)}}
+	out := []*given{{walls: s.room.Filling.Walls, towers: make([]int, n), stand: make([][]standing, n)}}
 	for _, w := range s.room.Filling.Walls {
 		var next []*given
 		for _, g := range out {
@@ -55,9 +55,9 @@ func (s *solver) everyTower() []*given {
 			for _, stand := range g.stand {
 				have += len(stand)
 			}
-			for i, t := range s.towersOn(w, s.room.Filling.MostTall) {
+			for i, t := range s.towersOn(w) {
 				if have+len(t.stand) <= s.room.Filling.MostTall {
-					one := &given{towers: slices.Clone(g.towers), stand: slices.Clone(g.stand)}
+					one := &given{walls: g.walls, towers: slices.Clone(g.towers), stand: slices.Clone(g.stand)}
 					one.towers[w], one.stand[w] = i, t.stand
 					next = append(next, one)
 				}
@@ -105,9 +105,9 @@ func (s *solver) turned(kind cabinet.Kind, at []*corner, g *given) []way {
 		var next []way
 		for _, one := range s.wall(kind, w, e, g) {
 			for i := range out {
-				longer := out[i].plus(ran{r, e, one.answer}, one)
+				longer := way{out[i].worth + one.worth, out[i].name + one.name, &link{before: out[i].last, ran: ran{r, e, one.answer}, turn: at[w]}}
 				if at[w] != nil {
-					longer = longer.turning(at[w], s.cornerWorth(at[w]))
+					longer.worth, longer.name = longer.worth+at[w].sum, longer.name+at[w].name
 				}
 				next = append(next, longer)
 			}
@@ -165,6 +165,11 @@ func wildRoom(t *rapid.T) *Room {
 		lengths[1] = max(lengths[1], 1200*mm) // or the two others would look at each other
 	}
 	r := room(lengths...)
+	if len(lengths) > 1 && rapid.IntRange(0, 2).Draw(t, "apart") == 0 {
+		for i := range lengths {
+			r.Kitchen.Room.Walls[i].Prev, r.Kitchen.Room.Walls[i].Next = -1, -1
+		}
+	}
 	r.Filling.Step = 50 * mm
 	r.Filling.MostTall = rapid.IntRange(1, 2).Draw(t, "most_tall")
 	r.Filling.Panel = rapid.SampledFrom(sizes(0, 50)).Draw(t, "panel")

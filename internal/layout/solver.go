@@ -1,14 +1,11 @@
 package layout
 
 import (
-	"cmp"
-	"fmt"
-	"slices"
+	"errors"
 
 	"railhead/internal/cabinet"
 	"railhead/internal/fill"
 	"railhead/internal/length"
-	"railhead/internal/money"
 )
 
 // Solver fills rooms. It keeps what it found of runs, so that rooms that differ in
@@ -17,9 +14,13 @@ type Solver struct {
 	runs   fill.Solver
 	filled map[string]filled
 	// Spent is what was looked for so far, in sizes at marks. Effort bounds it: where it
-	// is reached, what was found until then is answered. 0 means no bound.
+	// is reached, what was found until then is answered, and at twice that nothing more
+	// is looked for. 0 means no bound.
 	Spent, Effort int64
 }
+
+// errTooMuch is that a run would take more than may be spent on it.
+var errTooMuch = errors.New("layout.run.too_much")
 
 // filled is a run with the best ways to fill it, or why it cannot be.
 type filled struct {
@@ -35,7 +36,12 @@ func (s *Solver) fill(r *fill.Run) filled {
 	if s.filled == nil {
 		s.filled = map[string]filled{}
 	}
-	s.Spent += int64(r.Length/r.Grid+1) * int64(len(r.Sizes)+4)
+	const beside = 50 // what a mark costs beside its sizes, in sizes: measured
+	cost := int64(r.Length/r.Grid+1) * int64(len(r.Sizes)+beside)
+	if s.Effort > 0 && (s.Spent > 2*s.Effort || cost > s.Effort/8) {
+		return filled{wrong: errTooMuch}
+	}
+	s.Spent += cost
 	answers, err := s.runs.Fill(r)
 	s.filled[name] = filled{answers, err}
 	return s.filled[name]
@@ -46,13 +52,14 @@ func (s *Solver) exhausted() bool { return s.Effort > 0 && s.Spent > s.Effort }
 // solver is one room being filled.
 type solver struct {
 	*Solver
-	room  *Room
-	grid  length.Length
-	want  int
-	many  int                   // ways that are kept of every row: no fewer than are wanted
-	rows  [3][]*row             // by kind and wall; nil where none is asked for
-	ways  map[turning][]*corner // how to turn the corners that rows turn
-	walls map[wallKey][]ranked
+	room   *Room
+	grid   length.Length
+	want   int
+	many   int                   // ways that are kept of every row: no fewer than are wanted
+	rows   [3][]*row             // by kind and wall; nil where none is asked for
+	broken bool                  // some row was not filled for what it would take
+	ways   map[turning][]*corner // how to turn the corners that rows turn
+	walls  map[wallKey][]ranked
 }
 
 // turning is the corner at the right end of a wall, for the rows of a kind.
@@ -142,67 +149,6 @@ func (r *row) kept(from, to length.Length) bool {
 		}
 	}
 	return false
-}
-
-// way is a way to fill one kind's rows all over the room.
-type way struct {
-	worth   money.Amount
-	runs    []ran
-	corners []*corner
-	name    string // of its cabinets, row by row in any order
-}
-
-// ran is one row as it was filled.
-type ran struct {
-	row    *row
-	ends   ends
-	answer *fill.Answer
-}
-
-func (w *way) plus(r ran, one ranked) way {
-	return way{w.worth.Plus(one.worth), append(slices.Clone(w.runs), r), w.corners, w.name + one.name}
-}
-
-// turning adds a corner, and what it is worth.
-func (w way) turning(c *corner, worth money.Amount) way {
-	w.worth, w.corners = w.worth.Plus(worth), append(slices.Clone(w.corners), c)
-	if c.cabinet != nil {
-		w.name += fmt.Sprint("corner ", c.cabinet.Wall, c.cabinet.Corner.AtRight, c.cabinet.Corner.Shape, c.cabinet.Width(), c.cabinet.Height, ";")
-	}
-	return w
-}
-
-// keep sorts ways by worth, those found first before equals, and keeps so many with
-// different cabinets.
-func keep(in []way, want int) []way {
-	slices.SortStableFunc(in, func(a, b way) int { return cmp.Compare(b.worth, a.worth) })
-	seen, out := map[string]bool{}, in[:0]
-	for _, w := range in {
-		if len(out) < want && !seen[w.name] {
-			seen[w.name] = true
-			out = append(out, w)
-		}
-	}
-	return out
-}
-
-// ranked is one way to fill a wall.
-type ranked struct {
-	worth  money.Amount
-	answer *fill.Answer
-	name   string // of its cabinets in any order
-}
-
-// named is a way to fill a row, with its name.
-func named(r *row, a *fill.Answer) ranked {
-	var all []string
-	for _, p := range a.Pieces {
-		if p.Size != fill.Stays {
-			all = append(all, fmt.Sprint(p.Width, p.Height))
-		}
-	}
-	slices.Sort(all)
-	return ranked{a.Worth, a, fmt.Sprint(r.Kind, r.Wall, all, ";")}
 }
 
 // wallKey names a row with everything that its run hangs on.

@@ -3,7 +3,6 @@ package layout
 import (
 	"cmp"
 	"slices"
-	"strconv"
 
 	"railhead/internal/cabinet"
 	"railhead/internal/fill"
@@ -30,9 +29,9 @@ type towers struct {
 	worth money.Amount // of all, less their fillers and panels
 }
 
-// towersOn are the ways to have up to so many tall cabinets on a wall, none first.
-func (s *solver) towersOn(wall int, most int) []towers {
-	out := []towers{{}}
+// towersOn are the ways to have tall cabinets on a wall, none first.
+func (s *solver) towersOn(wall int) []towers {
+	out, most := []towers{{}}, s.room.Filling.MostTall
 	tall := s.rows[cabinet.Tall][wall]
 	if tall == nil || len(tall.heights) == 0 {
 		return out
@@ -64,7 +63,6 @@ func (s *solver) together(a, b []standing) towers {
 	t := towers{stand: slices.Concat(a, b)}
 	for i := range t.stand {
 		t.worth = t.worth.Plus(s.standingWorth(&t.stand[i]))
-		t.name += strconv.FormatInt(int64(t.stand[i].at), 36) + "+" + strconv.FormatInt(int64(t.stand[i].width), 36) + " "
 	}
 	return t
 }
@@ -130,29 +128,70 @@ func (r *row) endAt(at length.Length, right bool) fill.End {
 	return fill.End{}
 }
 
+// mostStacks is how many ways to put tall cabinets at one place are looked at.
+const mostStacks = 500
+
 // stacks are the ways to have one cabinet or several of one height side by side at a
 // place, the widest first.
-func (s *solver) stacks(tall *row, p place, most int) [][]standing {
-	var out [][]standing
+func (s *solver) stacks(tall *row, p place, most int) (out [][]standing) {
 	widths := slices.Clone(s.room.Kitchen.System.Tall.Widths)
 	slices.SortFunc(widths, func(a, b length.Length) int { return cmp.Compare(b, a) })
-	for _, h := range tall.heights {
-		var more func(have []standing, from int)
-		more = func(have []standing, from int) {
-			if len(have) >= most {
+	var more func(have []length.Length, from int)
+	more = func(have []length.Length, from int) {
+		for i := from; i < len(widths) && len(have) < most; i++ {
+			if len(out) >= mostStacks {
+				s.broken = true
 				return
 			}
-			for i := from; i < len(widths); i++ {
-				if one, ok := s.stand(tall, p, have, widths[i], h); ok {
-					next := append(slices.Clone(have), one)
-					out = append(out, next)
-					more(next, i)
-				}
+			next := append(slices.Clone(have), widths[i])
+			if ways := s.stack(tall, p, next); len(ways) > 0 {
+				out = append(out, ways...)
+				more(next, i)
 			}
 		}
-		more(nil, 0)
+	}
+	more(nil, 0)
+	return out
+}
+
+// stack are the heights that tall cabinets of some widths may have side by side, as far
+// as they may be part of the best way to fill the room.
+func (s *solver) stack(tall *row, p place, widths []length.Length) (out [][]standing) {
+	var most money.Amount
+	for _, h := range slices.Backward(tall.heights) {
+		var all []standing
+		for _, w := range widths {
+			if one, ok := s.stand(tall, p, all, w, h); ok {
+				all = append(all, one)
+			}
+		}
+		if len(all) < len(widths) {
+			continue
+		}
+		worth := s.together(nil, all).worth
+		if len(out) == 0 || s.mayGain(worth, most, s.rows[cabinet.Wall][tall.Wall]) {
+			most, out = max(most, worth), append(out, all)
+		}
 	}
 	return out
+}
+
+// mayGain reports whether a lower cabinet in the place of a taller one may be part of
+// the best way to fill the room: it gains no more than a change of height on either
+// side and what equal neighbours are worth, and loses what the taller one holds.
+func (s *solver) mayGain(lower, taller money.Amount, beside ...*row) bool {
+	gain := 2 * s.room.Filling.Weights.HeightChange
+	for _, r := range beside {
+		if r == nil {
+			continue
+		}
+		for _, p := range r.pairs {
+			if gain = gain.Plus(p.Worth); p.Must {
+				return true
+			}
+		}
+	}
+	return lower.Plus(gain) > taller
 }
 
 // stand puts one more cabinet beside those at a place.

@@ -1,9 +1,12 @@
 package layout
 
 import (
+	"slices"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/fill"
 	"railhead/internal/length"
+	"railhead/internal/money"
 	"railhead/internal/survey"
 )
 
@@ -20,7 +23,9 @@ type corner struct {
 	turns   [2]turn         // of the wall whose right end it is, and of the wall whose left end
 	cabinet *cabinet.Placed // in the corner; nil where none is
 	worth   worth
-	open    *Open // where a row stays away from the other one\'s fronts; nil where none does
+	sum     money.Amount // what turning so is worth by itself
+	name    uint64       // of its cabinet; 0 without one
+	open    *Open        // where a row stays away from the other one\'s fronts; nil where none does
 }
 
 // corners are the ways to turn the corner at a wall's right end: it stays dead, and
@@ -39,20 +44,34 @@ func (s *solver) corners(left, right *row) []*corner {
 		{turns: [2]turn{through, aside}, open: &Open{right.Kind, right.Wall, survey.Span{From: dead.keep, To: aside.keep}}},
 		{turns: [2]turn{aside, through}, open: &Open{left.Kind, left.Wall, survey.Span{From: left.whole - aside.keep, To: left.whole - dead.keep}}},
 	}
+	for _, c := range out {
+		c.sum = s.cornerWorth(c)
+	}
 	for _, size := range s.room.Kitchen.System.Sizes(left.Kind).Corners {
-		for _, h := range left.heights {
-			out = append(out, s.standIn(left, right, size, h, true)...)
-			if size.Shape == cabinet.CornerBlind || size.Width != size.OtherWidth {
-				out = append(out, s.standIn(left, right, size, h, false)...)
-			}
+		out = append(out, s.tallEnough(left, right, size, true)...)
+		if size.Shape == cabinet.CornerBlind || size.Width != size.OtherWidth {
+			out = append(out, s.tallEnough(left, right, size, false)...)
+		}
+	}
+	return out
+}
+
+// tallEnough are the heights of a corner cabinet that may be part of the best way to
+// fill the room.
+func (s *solver) tallEnough(left, right *row, size cabinet.CornerSize, onLeft bool) (out []*corner) {
+	var most money.Amount
+	for _, h := range slices.Backward(left.heights) {
+		one, ok := s.standIn(left, right, size, h, onLeft)
+		if ok && (len(out) == 0 || s.mayGain(one.sum, most, left, right)) {
+			most, out = max(most, one.sum), append(out, one)
 		}
 	}
 	return out
 }
 
 // standIn is a corner cabinet of a height in the corner, on the wall whose right end
-// it is or on the other; none where it may not stand there.
-func (s *solver) standIn(left, right *row, size cabinet.CornerSize, height length.Length, onLeft bool) []*corner {
+// it is or on the other; false where it may not stand there.
+func (s *solver) standIn(left, right *row, size cabinet.CornerSize, height length.Length, onLeft bool) (*corner, bool) {
 	own, other := left, right
 	if !onLeft {
 		own, other = right, left
@@ -68,12 +87,15 @@ func (s *solver) standIn(left, right *row, size cabinet.CornerSize, height lengt
 		turns[1] = turn{keep: up(own.Depth, own.grid), end: fill.End{Least: s.room.Filling.CornerFiller}}
 	}
 	if !fits(own, c.From, c.To, height) || turns[1].wide > 0 && !fits(other, otherSpan(&c, other).From, otherSpan(&c, other).To, height) {
-		return nil
+		return nil, false
 	}
 	if !onLeft {
 		turns[0], turns[1] = turns[1], turns[0]
 	}
-	return []*corner{{turns: turns, cabinet: &c, worth: s.worthOf(&c)}}
+	one := &corner{turns: turns, cabinet: &c, worth: s.worthOf(&c)}
+	one.name = hashOf("corner", c.Wall, onLeft, size.Shape, size.Width, size.OtherWidth, height)
+	one.sum = s.cornerWorth(one)
+	return one, true
 }
 
 func otherSpan(c *cabinet.Placed, other *row) survey.Span {

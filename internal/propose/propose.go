@@ -20,11 +20,16 @@ type proposer struct {
 	out     Proposal
 	plans   []*candidate
 	seen    map[string]bool
+	priced  int // what deciding about plans took
 }
 
-// effort is how much one room may take, in sizes tried at marks: a few seconds. Rooms
-// of four walls stay far below it.
-const effort = 500_000_000
+// effort is how much one room may take, in sizes tried at marks: about a second. Rooms
+// of four walls stay far below it. pricing is how much deciding about its plans may, in
+// cabinets for each overhead group: as long again.
+const (
+	effort  = 100_000_000
+	pricing = 150_000
+)
 
 // atLeast is how many plans are priced for each sky, even if fewer are asked for.
 const atLeast = 3
@@ -118,8 +123,13 @@ func (p *proposer) add(a *layout.Answer, states []state) {
 	for _, s := range states {
 		name += strconv.Itoa(int(s))
 	}
-	if !p.seen[name] {
+	switch cost := len(l.Kitchen.Plan.Cabinets) * (len(p.all) + 1); {
+	case p.seen[name]:
+	case p.priced > pricing:
+		p.out.Proven = false
+	default:
 		p.seen[name] = true
+		p.priced += cost
 		p.plans = append(p.plans, p.weigh(a, states))
 	}
 }

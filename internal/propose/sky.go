@@ -149,24 +149,28 @@ func skies(groups []group) (out [][]state, all bool) {
 }
 
 // alike are the combinations in which all groups are in like states, as far as they
-// can be, and those that differ from them in one group.
+// can be, and then those that differ from them in one group.
 func alike(groups []group) (out [][]state) {
 	add := func(s []state) {
 		if !slices.ContainsFunc(out, func(o []state) bool { return slices.Equal(o, s) }) {
 			out = append(out, s)
 		}
 	}
-	for _, s := range []state{asFound, cut, gone} {
-		common := make([]state, len(groups))
-		for i, g := range groups {
-			common[i] = nearest(g.states, s)
+	var common [gone + 1][]state
+	for s := range common {
+		for _, g := range groups {
+			common[s] = append(common[s], nearest(g.states, state(s)))
 		}
-		add(common)
+		add(common[s])
+	}
+	for _, common := range common {
 		for i, g := range groups {
 			for _, other := range g.states {
 				one := slices.Clone(common)
 				one[i] = other
-				add(one)
+				if add(one); len(out) == mostSkies {
+					return out
+				}
 			}
 		}
 	}

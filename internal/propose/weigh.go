@@ -20,16 +20,20 @@ type candidate struct {
 	states []state
 	parts  []layout.Part // before what hangs on options
 	found  []fit.Result
+	// bound is what it can be worth at most with any options, by the gates that may be
+	// passed; the least of all where none are left.
+	bound map[decide.Gates]money.Amount
 }
 
 // weigh readies a candidate for the choice of options. The worth of one even line is
 // the plan's own, and no option is chosen for it.
 func (p *proposer) weigh(a *layout.Answer, states []state) *candidate {
-	c := &candidate{Layout: p.planned(a), states: states, parts: a.Parts}
+	c := &candidate{Layout: p.planned(a), states: states, parts: a.Parts, bound: map[decide.Gates]money.Amount{}}
 	k := *c.Kitchen
 	k.Prices.Worth.EvenLine.Amount = 0
 	c.found = fit.Check(&k)
 	c.Decided = decide.Decide(&k, c.found, nil, nil)
+	p.out.Proven = p.out.Proven && c.Decided.Proven
 	return c
 }
 
@@ -43,20 +47,30 @@ type choice struct {
 
 // best are the best layouts with options that groups may have, behind no gates but
 // those that may be passed; no two with the same cabinets. Candidates are looked at
-// closely in order of what they can be worth at most.
+// in order of what they can be worth at most with any options.
 func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool, g decide.Gates) []*Layout {
-	var all []choice
 	for _, c := range p.plans {
-		all = append(all, p.picks(c, may, g)...)
+		if _, known := c.bound[g]; !known {
+			c.bound[g] = -money.Most
+			for _, one := range p.picks(c, anyOption, g) {
+				c.bound[g] = max(c.bound[g], one.bound)
+			}
+		}
 	}
-	slices.SortStableFunc(all, func(a, b choice) int { return cmp.Compare(b.bound, a.bound) })
+	order := slices.Clone(p.plans)
+	slices.SortStableFunc(order, func(a, b *candidate) int { return cmp.Compare(b.bound[g], a.bound[g]) })
 	var out []*Layout
-	for i := range all {
-		if len(out) == want && all[i].bound <= out[want-1].Total {
+	for _, c := range order {
+		if c.bound[g] == -money.Most || len(out) == want && c.bound[g] <= out[want-1].Total {
 			break
 		}
-		if l := p.settled(&all[i]); l != nil {
-			out = among(out, l, want)
+		for _, one := range p.picks(c, may, g) {
+			if len(out) == want && one.bound <= out[want-1].Total {
+				continue
+			}
+			if l := p.settled(&one); l != nil {
+				out = among(out, l, want)
+			}
 		}
 	}
 	return out
