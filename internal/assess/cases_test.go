@@ -8,33 +8,48 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-
-	"railhead/api"
 )
 
-var update = flag.Bool("update", false, "rewrite the answers of testdata/cases")
+var update = flag.Bool("update", false, "rewrite the answers of the rooms under testdata")
+
+const (
+	casesFolder   = "../../testdata/cases"
+	layoutsFolder = "../../testdata/layouts"
+)
+
+// rooms are the rooms of a folder of testdata.
+func rooms(t *testing.T, folder string) []string {
+	t.Helper()
+	folders, err := filepath.Glob(filepath.Join(folder, "*"))
+	if err != nil || len(folders) == 0 {
+		t.Fatalf("no rooms: %v", err)
+	}
+	return folders
+}
 
 // TestCases holds every room of testdata/cases against its answer, which was
 // read line by line when it was written.
 func TestCases(t *testing.T) {
-	folders, err := filepath.Glob("../../testdata/cases/*")
-	if err != nil || len(folders) == 0 {
-		t.Fatalf("no cases: %v", err)
-	}
-	for _, folder := range folders {
-		t.Run(filepath.Base(folder), func(t *testing.T) {
-			about := read(t, folder, "about.txt")
+	hold(t, casesFolder, func(t *testing.T, body string) any { return answer(t, body) })
+}
+
+// hold holds every room of a folder against its answer.
+func hold(t *testing.T, folder string, answers func(t *testing.T, body string) any) {
+	t.Helper()
+	for _, room := range rooms(t, folder) {
+		t.Run(filepath.Base(room), func(t *testing.T) {
+			about := read(t, room, "about.txt")
 			if strings.Count(about, "\n") != 1 {
 				t.Errorf("about.txt holds one line, not %q", about)
 			}
-			got := indented(t, answer(t, read(t, folder, "request.json")))
-			golden := filepath.Join(folder, "answer.json")
+			got := indented(t, answers(t, read(t, room, "request.json")))
+			golden := filepath.Join(room, "answer.json")
 			if *update {
 				if err := os.WriteFile(golden, []byte(got), 0o600); err != nil {
 					t.Fatal(err)
 				}
 			}
-			if want := read(t, folder, "answer.json"); got != want {
+			if want := read(t, room, "answer.json"); got != want {
 				t.Errorf("the answer is not the one in %s; first difference:\n%s", golden, firstDifference(want, got))
 			}
 		})
@@ -50,7 +65,7 @@ func read(t *testing.T, folder, name string) string {
 	return string(text)
 }
 
-func indented(t *testing.T, a *api.Assessment) string {
+func indented(t *testing.T, a any) string {
 	t.Helper()
 	var out bytes.Buffer
 	enc := json.NewEncoder(&out)
@@ -72,12 +87,17 @@ func firstDifference(want, got string) string {
 	return "got more: " + strings.Join(g[len(w):], "\n")
 }
 
-// TestNoListIsLeftOut looks for null anywhere in the answers of the cases.
+// TestNoListIsLeftOut looks for null anywhere in the answers of the rooms.
 func TestNoListIsLeftOut(t *testing.T) {
-	folders, _ := filepath.Glob("../../testdata/cases/*")
-	for _, folder := range folders {
-		if text := indented(t, answer(t, read(t, folder, "request.json"))); strings.Contains(text, ": null") {
-			t.Errorf("%s: the answer holds null", filepath.Base(folder))
+	noneNull := func(room string, a any) {
+		if strings.Contains(indented(t, a), ": null") {
+			t.Errorf("%s: the answer holds null", filepath.Base(room))
 		}
+	}
+	for _, room := range rooms(t, casesFolder) {
+		noneNull(room, answer(t, read(t, room, "request.json")))
+	}
+	for _, room := range rooms(t, layoutsFolder) {
+		noneNull(room, layouts(t, read(t, room, "request.json")))
 	}
 }

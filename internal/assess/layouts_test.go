@@ -74,20 +74,24 @@ func TestALayoutPastedBackFits(t *testing.T) {
 		req := asLayouts(t, anyRoom(t), writing{units: rapid.SampledFrom([]string{"mm", "cm", "in"}).Draw(t, "units")}, `{"best": 2}`)
 		answer := proposedFor(t, req)
 		for _, l := range all(answer) {
-			back, faults := Assess(context.Background(), pasted(&req.Request, l), Fit)
-			if len(faults) > 0 {
-				t.Fatalf("refused: %+v", faults)
-			}
-			for _, f := range back.Fit {
-				if f.After.Verdict != "fits" && f.After.Verdict != "snug" {
-					t.Fatalf("%s: %s by %s under %v", f.Cabinet, f.After.Verdict, f.After.LimitedBy, l.Choices)
-				}
-			}
-			if !reflect.DeepEqual(back.Datums, l.Datums) {
-				t.Fatalf("datum %+v, told %+v", back.Datums, l.Datums)
-			}
+			pastedBackFits(t, req, l)
 		}
 	})
+}
+
+func pastedBackFits(t rapid.TB, req *api.LayoutRequest, l *api.Layout) {
+	back, faults := Assess(context.Background(), pasted(&req.Request, l), Fit)
+	if len(faults) > 0 {
+		t.Fatalf("refused: %+v", faults)
+	}
+	for _, f := range back.Fit {
+		if f.After.Verdict != "fits" && f.After.Verdict != "snug" {
+			t.Fatalf("%s: %s by %s under %v", f.Cabinet, f.After.Verdict, f.After.LimitedBy, l.Choices)
+		}
+	}
+	if !reflect.DeepEqual(back.Datums, l.Datums) {
+		t.Fatalf("datum %+v, told %+v", back.Datums, l.Datums)
+	}
 }
 
 // inCentimetres moves everything along the wall to whole centimetres, so that the marks

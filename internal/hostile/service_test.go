@@ -4,10 +4,13 @@
 package hostile_test
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"io"
 	"log/slog"
+	"net/http"
+	"net/http/httptest"
 	"os"
 	"path/filepath"
 	"strings"
@@ -23,7 +26,7 @@ func service(f *testing.F) *httpapi.Service {
 	s, err := httpapi.New(httpapi.Options{
 		Log: slog.New(slog.NewTextHandler(io.Discard, nil)),
 		Core: httpapi.Core{
-			Assess: assess.Assess, Systems: assess.Systems, System: assess.System,
+			Assess: assess.Assess, Layouts: assess.Layouts, CheckLayouts: assess.CheckLayouts, Systems: assess.Systems, System: assess.System,
 			Check: func(ctx context.Context, req *api.Request) []api.Fault {
 				_, faults := assess.Assess(ctx, req, 0)
 				return faults
@@ -36,11 +39,10 @@ func service(f *testing.F) *httpapi.Service {
 	return s
 }
 
-// FuzzService: whatever is posted, it is answered or refused, with JSON that
-// holds no null, and the same way twice.
-func FuzzService(f *testing.F) {
-	s := service(f)
-	rooms, err := filepath.Glob("../../testdata/cases/*/request.json")
+// seed adds the rooms of a folder of testdata.
+func seed(f *testing.F, folder string) {
+	f.Helper()
+	rooms, err := filepath.Glob("../../testdata/" + folder + "/*/request.json")
 	if err != nil || len(rooms) == 0 {
 		f.Fatalf("no rooms: %v", err)
 	}
@@ -51,6 +53,13 @@ func FuzzService(f *testing.F) {
 		}
 		f.Add(body)
 	}
+}
+
+// FuzzService: whatever is posted, it is answered or refused, with JSON that
+// holds no null, and the same way twice.
+func FuzzService(f *testing.F) {
+	s := service(f)
+	seed(f, "cases")
 	f.Fuzz(func(t *testing.T, body []byte) {
 		first, again := said(t, s, body), said(t, s, body)
 		if first != again {
@@ -71,8 +80,39 @@ func said(t *testing.T, s *httpapi.Service, body []byte) string {
 			t.Fatal(err)
 		}
 	}
+	answered(t, answer)
+	return string(answer)
+}
+
+func answered(t *testing.T, answer []byte) {
+	t.Helper()
 	if !json.Valid(answer) || strings.Contains(string(answer), ":null") {
 		t.Fatalf("no answer: %s", answer)
 	}
-	return string(answer)
+}
+
+// FuzzLayouts is the same for what is asked of /v1/layouts.
+func FuzzLayouts(f *testing.F) {
+	h := service(f).Handler()
+	seed(f, "layouts")
+	f.Fuzz(func(t *testing.T, body []byte) {
+		first, again := proposed(t, h, body), proposed(t, h, body)
+		if first != again {
+			t.Fatalf("said once\n%s\nand then\n%s", first, again)
+		}
+	})
+}
+
+func proposed(t *testing.T, h http.Handler, body []byte) string {
+	t.Helper()
+	r := httptest.NewRequestWithContext(t.Context(), http.MethodPost, "/v1/layouts", bytes.NewReader(body))
+	r.Header.Set("Content-Type", "application/json")
+	r.Header.Set("X-Request-Id", "fuzz")
+	w := httptest.NewRecorder()
+	h.ServeHTTP(w, r)
+	if w.Code >= 500 {
+		t.Fatalf("%d %s", w.Code, w.Body)
+	}
+	answered(t, w.Body.Bytes())
+	return w.Body.String()
 }
