@@ -37,7 +37,7 @@ type SizePrice struct {
 // FillWeights are what things along a run are worth, each in the request's currency.
 type FillWeights struct {
 	Cabinet      Amount `json:"cabinet,omitzero" doc:"Each cabinet; default 40 euros, an assumption."`
-	Filler       Amount `json:"filler,omitzero" doc:"Each filler; default 5 euros, an assumption."`
+	Filler       Amount `json:"filler,omitzero" doc:"Each filler; default 15 euros, an assumption."`
 	FillerPerMm  Amount `json:"filler_per_mm,omitzero" doc:"A millimetre of filler; default 0.10 euros, an assumption."`
 	OpenPerMm    Amount `json:"open_per_mm,omitzero" doc:"A millimetre left open where something might stand; default 0.10 euros, an assumption."`
 	Panel        Amount `json:"panel,omitzero" doc:"Each panel on a side that shows; default 30 euros, an assumption, or nothing where panels have no thickness."`
@@ -68,7 +68,7 @@ type LayoutAnswer struct {
 type Layout struct {
 	Rank     int               `json:"rank" doc:"1 is the best."`
 	Value    LayoutValue       `json:"value" doc:"What it is worth."`
-	Proven   bool              `json:"proven" doc:"Whether the search was finished, so that nothing better was passed over."`
+	Proven   bool              `json:"proven" doc:"Whether every search was finished: for each sky that the overheads may leave, no way to fill the rows is worth more, before options are priced."`
 	Datum    Datum             `json:"datum" doc:"The datum of the first level group, which its own cabinets produce."`
 	Datums   []Datum           `json:"datums" doc:"One datum for each level group."`
 	Assumed  bool              `json:"assumed" doc:"Whether some new cabinet reaches up to what nobody has seen behind an overhead."`
@@ -76,7 +76,7 @@ type Layout struct {
 	Gates    []LayoutGate      `json:"gates" doc:"What must be settled before these choices may be taken."`
 	Cabinets []Cabinet         `json:"cabinets" doc:"All cabinets, those that stay first, in the request's own form."`
 	Fillers  []Filler          `json:"fillers" doc:"Closing pieces, in the request's own form."`
-	Panels   []LayoutPanel     `json:"panels" doc:"Panels on sides that show."`
+	Panels   []LayoutPanel     `json:"panels" doc:"Sides that show, with the panels that close them; of thickness 0 where the side itself is finished."`
 	Trades   []LayoutTrade     `json:"trades" doc:"What it gains and gives up against the best layout; of the best one, against the next."`
 	Because  string            `json:"because" doc:"The same in words; not part of the contract."`
 }

@@ -10,6 +10,7 @@ type Pick struct {
 	Options map[string]kitchen.Option // by group
 	Gates   map[string][]Gate         // what stands before them
 	Net     money.Amount              // worth less expected cost
+	Told    money.Amount              // the same in whole coins, as the room's parts are told
 }
 
 // Gates says which options a combination may be made of.
@@ -38,7 +39,7 @@ func (d *Decisions) Among(may func(group string, o kitchen.Option) bool, g Gates
 		}
 	}
 	best := r.best(&r.priced, r.now, allowed)
-	out := Pick{Options: map[string]kitchen.Option{}, Gates: map[string][]Gate{}, Net: best.net}
+	out := Pick{Options: map[string]kitchen.Option{}, Gates: map[string][]Gate{}, Net: best.net, Told: r.combination(best.picks).Net()}
 	for n, i := range best.picks {
 		out.Options[r.ms[n].group.ID] = r.options[n][i].Option
 		out.Gates[r.ms[n].group.ID] = r.options[n][i].Gates

@@ -29,7 +29,7 @@ func (a *account) cabinet(c *cabinet.Placed, w worth) {
 	a.add(Storage, w.litres, w.storage)
 	a.add(Cabinets, money.One, w.price.Neg())
 	if w.counter != 0 {
-		a.add(Counter, millimetres(c.Width()), w.counter)
+		a.add(Counter, millimetres(w.run), w.counter)
 	}
 	if w.prefer != 0 {
 		a.add(Preferred, money.One, w.prefer)

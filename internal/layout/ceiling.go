@@ -8,14 +8,14 @@ import (
 )
 
 // toCeiling is what a new cabinet's share of going up to the ceiling is taken to be
-// worth while cabinets are chosen: by its width, of all the length that wall cabinets
-// may take. What it is worth in the end is counted over the cabinets that there are.
+// worth while cabinets are chosen, by its width. Whether it does go up to the ceiling
+// is found out in the end.
 func (s *solver) toCeiling(r *row, width, height length.Length) money.Amount {
 	worth := s.room.Kitchen.Prices.Worth.ToCeiling.Amount
-	if !s.room.Aim.Ceiling || r.Kind == cabinet.Base || !s.reaches(r, height) {
+	if s.room.Aim.Run == 0 || r.Kind == cabinet.Base || !s.reaches(r, height) {
 		return 0
 	}
-	return worth.Share(int64(width), int64(max(width, s.upper())))
+	return worth.Share(int64(width), int64(max(width, s.room.Aim.Run)))
 }
 
 // reaches reports whether a cabinet of a height leaves a gap under the ceiling that
@@ -35,16 +35,16 @@ func (s *solver) reaches(r *row, height length.Length) bool {
 	return ceiling.Minus(r.Low+height).CmpLength(k.Prices.Figures.Length(kitchen.NarrowGap)) < 0
 }
 
-// upper is the length along which wall cabinets may stand, or tall ones where no wall
-// cabinets are asked for.
-func (s *solver) upper() length.Length {
+// Upper is the length along which wall cabinets may stand under a sky, or tall ones
+// where no wall cabinets are asked for.
+func Upper(k *kitchen.Kitchen, f *kitchen.Filling, sky kitchen.Sky) length.Length {
 	for _, kind := range []cabinet.Kind{cabinet.Wall, cabinet.Tall} {
 		out := length.Length(0)
-		for _, r := range s.rows[kind] {
-			if r == nil {
-				continue
-			}
-			for _, at := range r.stretches {
+		if !f.Asks(kind) {
+			continue
+		}
+		for _, w := range f.Walls {
+			for _, at := range stretchesOf(k, f, w, kind, sky) {
 				if at.Levels > 0 {
 					out += at.To - at.From
 				}

@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"errors"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/length"
 	"railhead/internal/money"
@@ -163,7 +165,7 @@ func (s *solver) wall(kind cabinet.Kind, wall int, e ends, g *given) []ranked {
 		return nil
 	}
 	found := s.fill(s.rows[kind][wall].run(e, g.stand[wall], lines, s.many))
-	s.broken = s.broken || found.wrong == errTooMuch
+	s.broken = s.broken || errors.Is(found.wrong, errTooMuch)
 	var out []ranked
 	for i := range found.answers {
 		out = append(out, named(s.rows[kind][wall], &found.answers[i]))

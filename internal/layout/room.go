@@ -23,8 +23,9 @@ type Aim struct {
 	// Top is where new wall and tall cabinets end, above the datum; nil where they may
 	// end anywhere.
 	Top *length.Length
-	// Ceiling counts for each cabinet its share of going up to the ceiling.
-	Ceiling bool
+	// Run is the length that going up to the ceiling is shared out over, cabinet by
+	// cabinet; 0 where it does not count.
+	Run length.Length
 }
 
 // Answer is one way to fill a room.

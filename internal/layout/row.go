@@ -16,8 +16,9 @@ import (
 type row struct {
 	*space.Row
 	filling     *kitchen.Filling
-	grid, whole length.Length // whole is the wall's length in whole grids
-	heights     []length.Length
+	grid, whole length.Length   // whole is the wall's length in whole grids
+	heights     []length.Length // that the system makes
+	offered     []length.Length // of those, what new cabinets may have
 	stretches   []space.Stretch // by heights, as surveyed
 	limits      []fill.Limit
 	ends        [2]fill.End
@@ -38,13 +39,32 @@ func (s *solver) space(wall int, kind cabinet.Kind) *row {
 	spare, _ := k.System.Headroom(kind)
 	ask := space.Ask{Wall: wall, Kind: kind, Depth: depthOf(k.System, kind), Spare: spare, Door: &front}
 	r := &row{Row: space.Of(k, s.room.Sky, ask), filling: s.room.Filling, grid: s.grid, whole: down(k.Room.Walls[wall].Length, s.grid)}
-	for _, h := range k.System.Sizes(kind).Heights {
-		if s.room.Aim.Top == nil || kind == cabinet.Base || r.Low+h == *s.room.Aim.Top {
-			r.heights = append(r.heights, h)
-		}
+	r.heights = k.System.Sizes(kind).Heights
+	if r.offered = s.offered(r); kind == cabinet.Base {
+		r.heights = r.offered // what carries no counter is no base row
 	}
 	r.stretches = r.cut(r.Heights(r.heights), kind != cabinet.Wall)
 	return r
+}
+
+// offered are the heights that new cabinets of a row may have: under the counter the
+// one that carries it where it is to be, or comes nearest; elsewhere all, or the one
+// that ends on the line that is aimed at.
+func (s *solver) offered(r *row) []length.Length {
+	if r.Kind == cabinet.Base {
+		k, best := s.room.Kitchen, -1
+		off := func(i int) length.Length { return (r.Low + r.heights[i] + k.System.Counter - k.Plan.Counter).Abs() }
+		for i := range r.heights {
+			if best < 0 || off(i) < off(best) {
+				best = i
+			}
+		}
+		return r.heights[best : best+1]
+	}
+	if s.room.Aim.Top == nil {
+		return r.heights
+	}
+	return slices.DeleteFunc(slices.Clone(r.heights), func(h length.Length) bool { return r.Low+h != *s.room.Aim.Top })
 }
 
 // row prepares a row.

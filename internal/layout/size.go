@@ -14,7 +14,8 @@ import (
 type worth struct {
 	litres  money.Quantity
 	storage money.Amount
-	counter money.Amount // over a base cabinet
+	run     length.Length // of counter over a base cabinet
+	counter money.Amount
 	prefer  money.Amount
 	price   money.Amount
 }
@@ -38,11 +39,11 @@ func (s *solver) worthOf(c *cabinet.Placed) worth {
 	w := worth{litres: Litres(c), price: f.Weights.Cabinet}
 	w.storage = s.room.Kitchen.Prices.Worth.Litre.Times(w.litres)
 	if c.Kind == cabinet.Base {
-		run := c.Width()
+		w.run = c.Width()
 		if c.Corner != nil && c.Corner.Shape != cabinet.CornerBlind {
-			run += c.Corner.OtherWidth - c.Depth
+			w.run += c.Corner.OtherWidth - c.Depth
 		}
-		w.counter = perMM(f.Weights.CounterPerMM, run)
+		w.counter = perMM(f.Weights.CounterPerMM, w.run)
 	}
 	for _, p := range f.Sizes {
 		if p.Kind == c.Kind && p.Width == c.Width() && (p.Height == 0 || p.Height == c.Height) {
@@ -63,7 +64,7 @@ func perMM(rate money.Amount, l length.Length) money.Amount {
 // cabinet by the weight, so the difference to that is in its size's worth.
 func (s *solver) sizes(r *row) []fill.Size {
 	var out []fill.Size
-	for _, h := range r.heights {
+	for _, h := range r.offered {
 		for _, w := range s.room.Kitchen.System.Sizes(r.Kind).Widths {
 			c := r.cabinet(0, w, h)
 			value := s.worthOf(&c).sum().Plus(s.room.Filling.Weights.Cabinet).Plus(s.toCeiling(r, w, h))

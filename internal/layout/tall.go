@@ -25,7 +25,6 @@ type standing struct {
 // so that no counter is broken by one (common practice, no source).
 type towers struct {
 	stand []standing
-	name  string       // their places
 	worth money.Amount // of all, less their fillers and panels
 }
 
@@ -158,7 +157,7 @@ func (s *solver) stacks(tall *row, p place, most int) (out [][]standing) {
 // as they may be part of the best way to fill the room.
 func (s *solver) stack(tall *row, p place, widths []length.Length) (out [][]standing) {
 	var most money.Amount
-	for _, h := range slices.Backward(tall.heights) {
+	for _, h := range slices.Backward(tall.offered) {
 		var all []standing
 		for _, w := range widths {
 			if one, ok := s.stand(tall, p, all, w, h); ok {
@@ -224,8 +223,8 @@ func (s *solver) stand(tall *row, p place, have []standing, width, height length
 	}
 	out.cabinet = tall.cabinet(out.at, width, height)
 	out.worth = s.worthOf(&out.cabinet)
-	clear := s.clearOfCorners(tall, out.at, out.at+width) && tall.free(out.at, out.at+width, height)
-	return out, clear && !slices.ContainsFunc(tall.fixed, func(o fill.Piece) bool { return out.at < o.At+o.Width && o.At < out.at+width })
+	fits := s.clearOfCorners(tall, out.at, out.at+width) && tall.free(out.at, out.at+width, height)
+	return out, fits && !slices.ContainsFunc(tall.fixed, func(o fill.Piece) bool { return out.at < o.At+o.Width && o.At < out.at+width })
 }
 
 // clearOfCorners reports whether a tall cabinet is on its wall, and leaves the inside

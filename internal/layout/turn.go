@@ -25,7 +25,7 @@ type corner struct {
 	worth   worth
 	sum     money.Amount // what turning so is worth by itself
 	name    uint64       // of its cabinet; 0 without one
-	open    *Open        // where a row stays away from the other one\'s fronts; nil where none does
+	open    *Open        // where a row stays away from the other one's fronts; nil where none does
 }
 
 // corners are the ways to turn the corner at a wall's right end: it stays dead, and
@@ -60,7 +60,7 @@ func (s *solver) corners(left, right *row) []*corner {
 // fill the room.
 func (s *solver) tallEnough(left, right *row, size cabinet.CornerSize, onLeft bool) (out []*corner) {
 	var most money.Amount
-	for _, h := range slices.Backward(left.heights) {
+	for _, h := range slices.Backward(left.offered) {
 		one, ok := s.standIn(left, right, size, h, onLeft)
 		if ok && (len(out) == 0 || s.mayGain(one.sum, most, left, right)) {
 			most, out = max(most, one.sum), append(out, one)

@@ -1,6 +1,8 @@
 package propose
 
 import (
+	"maps"
+
 	"railhead/internal/cabinet"
 	"railhead/internal/decide"
 	"railhead/internal/kitchen"
@@ -74,6 +76,9 @@ func (l *Layout) Applied() kitchen.AppliedOptions {
 	}
 	return out
 }
+
+// Same reports whether two layouts have the same cabinets and options.
+func (l *Layout) Same(o *Layout) bool { return l.name == o.name && maps.Equal(l.Options, o.Options) }
 
 // Cost is what a layout's options cost, expected, less what they are worth by
 // themselves.

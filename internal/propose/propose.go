@@ -1,9 +1,10 @@
 package propose
 
 import (
+	"fmt"
 	"slices"
-	"strconv"
 
+	"railhead/internal/cabinet"
 	"railhead/internal/decide"
 	"railhead/internal/kitchen"
 	"railhead/internal/layout"
@@ -20,7 +21,8 @@ type proposer struct {
 	out     Proposal
 	plans   []*candidate
 	seen    map[string]bool
-	priced  int // what deciding about plans took
+	run     length.Length // that may go up to the ceiling
+	priced  int           // what deciding about plans took
 }
 
 // effort is how much one room may take, in sizes tried at marks: about a second. Rooms
@@ -43,6 +45,7 @@ func Propose(k *kitchen.Kitchen, f *kitchen.Filling) *Proposal {
 	for i, g := range p.all {
 		p.index[g.ID] = i
 	}
+	p.run = p.upper()
 	p.solver.Effort = effort
 	states, proven := skies(p.all)
 	p.out.Skies, p.out.Proven = len(states), proven
@@ -63,7 +66,7 @@ func (p *proposer) fill(states []state) {
 	worth := p.k.Prices.Worth
 	aims := []layout.Aim{{}}
 	if worth.ToCeiling.Amount > 0 {
-		aims = append(aims, layout.Aim{Ceiling: true})
+		aims = append(aims, layout.Aim{Run: p.run})
 	}
 	if worth.ToCeiling.Amount > 0 || worth.EvenLine.Amount > 0 {
 		for _, top := range p.tops() {
@@ -73,6 +76,23 @@ func (p *proposer) fill(states []state) {
 	for _, aim := range aims {
 		p.fillTo(states, aim)
 	}
+}
+
+// upper is the run that may go up to the ceiling: the length along which wall cabinets
+// may stand once every overhead is gone that may go, and what stays. So it is the same
+// for every plan, and leaving the wall bare earns nothing.
+func (p *proposer) upper() length.Length {
+	bare := make([]state, len(p.all))
+	for i, g := range p.all {
+		bare[i] = g.states[len(g.states)-1]
+	}
+	out := layout.Upper(p.kept, p.f, p.sky(bare))
+	for i := range p.kept.Plan.Cabinets {
+		if c := &p.kept.Plan.Cabinets[i]; c.Kind != cabinet.Base {
+			out += c.Width()
+		}
+	}
+	return out
 }
 
 // tops are the lines at which rows of the system end.
@@ -119,10 +139,7 @@ func (p *proposer) fillTo(states []state, aim layout.Aim) {
 // add adds a plan, unless it is there already for a sky that leaves less room.
 func (p *proposer) add(a *layout.Answer, states []state) {
 	l := p.planned(a)
-	name := l.name
-	for _, s := range states {
-		name += strconv.Itoa(int(s))
-	}
+	name := l.name + fmt.Sprint(states)
 	switch cost := len(l.Kitchen.Plan.Cabinets) * (len(p.all) + 1); {
 	case p.seen[name]:
 	case p.priced > pricing:

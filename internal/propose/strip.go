@@ -12,7 +12,7 @@ type Stays struct{ Cabinets, Fillers []int }
 
 // stripped is a kitchen with only those cabinets that stay: what is marked so, what is
 // of a kind that is not asked for, and what stands on other walls. Fillers stay with
-// their rows.
+// what they were cut for.
 func stripped(k *kitchen.Kitchen, f *kitchen.Filling) (*kitchen.Kitchen, Stays) {
 	out, plan, stays := *k, *k.Plan, Stays{}
 	goes := func(wall int, kind cabinet.Kind) bool { return f.Asks(kind) && slices.Contains(f.Walls, wall) }
@@ -23,10 +23,31 @@ func stripped(k *kitchen.Kitchen, f *kitchen.Filling) (*kitchen.Kitchen, Stays) 
 		}
 	}
 	for i, one := range k.Plan.Fillers {
-		if one.AnyKind && !slices.Contains(f.Walls, one.Wall) || !one.AnyKind && !goes(one.Wall, one.Kind) {
+		unasked := one.AnyKind && !slices.Contains(f.Walls, one.Wall) || !one.AnyKind && !goes(one.Wall, one.Kind)
+		if unasked || closesWhatStays(k, &k.Plan.Fillers[i], stays.Cabinets) {
 			plan.Fillers, stays.Fillers = append(plan.Fillers, one), append(stays.Fillers, i)
 		}
 	}
 	out.Plan = &plan
 	return &out, stays
+}
+
+// closesWhatStays reports whether every cabinet of its row that a filler touches stays,
+// and some does.
+func closesWhatStays(k *kitchen.Kitchen, f *cabinet.Filler, stay []int) bool {
+	some := false
+	for i := range k.Plan.Cabinets {
+		c := &k.Plan.Cabinets[i]
+		row := f.AnyKind || c.Kind == f.Kind || c.Kind == cabinet.Tall || f.Kind == cabinet.Tall
+		touches := slices.ContainsFunc(c.Native(k.Room), func(q cabinet.Patch) bool {
+			return q.Wall == f.Wall && (q.From == f.To || q.To == f.From)
+		})
+		if !row || !touches {
+			continue
+		}
+		if some = true; !slices.Contains(stay, i) {
+			return false
+		}
+	}
+	return some
 }

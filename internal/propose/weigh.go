@@ -104,7 +104,7 @@ func (p *proposer) picks(c *candidate, may func(group string, o kitchen.Option) 
 			return fits && may(group, o) && (!down || c.states[i] == asFound || stateFor(o) == gone)
 		}, g)
 		if ok {
-			out = append(out, choice{c, pick, p.most(c, pick.Net)})
+			out = append(out, choice{c, pick, p.most(c, max(pick.Net, pick.Told))})
 		}
 	}
 	return out
@@ -133,7 +133,7 @@ func (p *proposer) settled(c *choice) *Layout {
 			out.Gates = append(out.Gates, Gate{one.ID, gate})
 		}
 	}
-	out.Parts = append(slices.Clone(c.parts), p.others(&out, high, c.Pick.Net)...)
+	out.Parts = append(slices.Clone(c.parts), p.others(&out, high, c.Pick.Told)...)
 	for _, part := range out.Parts {
 		out.Total = out.Total.Plus(part.Worth)
 		if part.Name == layout.Storage {
@@ -161,10 +161,26 @@ func (p *proposer) fits(l *Layout, found []fit.Result) (high length.Length, ok b
 		}
 		l.Assumed = l.Assumed || fresh && after.Assumed
 		if one.Kind != cabinet.Base && after.Margin.CmpLength(narrow) < 0 && !hangsOver(k, sky, one) {
-			high += one.Width()
+			high += one.Width() + closing(k.Plan, one)
 		}
 	}
 	return high, true
+}
+
+// closing is the width of the fillers to the left of a cabinet, and of the last one to
+// its right where no other cabinet follows: they go up as far as it does.
+func closing(plan *cabinet.Plan, c *cabinet.Placed) (out length.Length) {
+	for i := range plan.Fillers {
+		f := &plan.Fillers[i]
+		if f.Wall != c.Wall || f.Kind == cabinet.Base {
+			continue
+		}
+		follows := slices.ContainsFunc(plan.Cabinets, func(o cabinet.Placed) bool { return o.Wall == f.Wall && o.Kind != cabinet.Base && o.From == f.To })
+		if f.To == c.From || f.From == c.To && !follows {
+			out += f.To - f.From
+		}
+	}
+	return out
 }
 
 func hangsOver(k *kitchen.Kitchen, sky kitchen.Sky, c *cabinet.Placed) bool {
@@ -181,11 +197,9 @@ func hangsOver(k *kitchen.Kitchen, sky kitchen.Sky, c *cabinet.Placed) bool {
 
 // others are the parts of the worth that hang on options, or on the whole plan.
 func (p *proposer) others(l *Layout, high length.Length, net money.Amount) []layout.Part {
-	var run length.Length
 	tops := map[length.Length]bool{}
 	for i := range l.Kitchen.Plan.Cabinets {
 		if c := &l.Kitchen.Plan.Cabinets[i]; c.Kind != cabinet.Base {
-			run += c.Width()
 			tops[c.Top] = true
 		}
 	}
@@ -196,9 +210,9 @@ func (p *proposer) others(l *Layout, high length.Length, net money.Amount) []lay
 		}
 	}
 	worth := p.k.Prices.Worth
-	if run > 0 {
-		percent := money.Quantity(money.Amount(100*money.One).Share(int64(high), int64(run)))
-		add(layout.ToCeiling, percent, worth.ToCeiling.Share(int64(high), int64(run)))
+	if high = min(high, p.run); high > 0 {
+		percent := money.Quantity(money.Amount(100*money.One).Share(int64(high), int64(p.run)))
+		add(layout.ToCeiling, percent, worth.ToCeiling.Share(int64(high), int64(p.run)))
 	}
 	if len(tops) == 1 {
 		add(layout.EvenLine, money.One, worth.EvenLine.Amount)

@@ -179,33 +179,45 @@ func (p *Proposed) trades(l, against *propose.Layout) []api.LayoutTrade {
 
 // because puts the trades into words.
 func (p *Proposed) because(l, against *propose.Layout, trades []api.LayoutTrade) string {
-	params := []finding.Param{finding.Word("total", p.money(l.Total))}
-	if against == nil {
-		return p.says("layout.because.only", params)
-	}
-	if len(trades) == 0 {
-		return p.says("layout.because.same", params)
-	}
 	words := make([]string, len(trades))
 	for i, t := range trades {
-		words[i] = p.says("layout.part."+t.Name, nil)
-		if unit := strings.TrimPrefix(t.Unit, "1"); t.Name != layout.Overheads.String() && t.Name != layout.EvenLine.String() {
-			words[i] += " " + strings.TrimSpace(signed(t.Quantity)+" "+unit)
-		}
-		words[i] += " (" + signed(t.Worth) + ")"
+		words[i] = p.trade(t)
 	}
-	by := l.Total.Minus(against.Total).Rounded(p.Currency)
+	told := strings.Join(words, ", ")
+	if told == "" {
+		told = p.says("layout.because.alike", nil)
+	}
+	by := money.Amount(0)
+	if against != nil {
+		by = l.Total.Minus(against.Total).Rounded(p.Currency)
+	}
 	code := "layout.because.level"
 	switch {
-	case l == p.first() && by >= 0:
+	case against == nil:
+		code = "layout.because.only"
+	case l == p.first() && by > 0:
 		code = "layout.because.first"
+	case l == p.first():
+		code = "layout.because.tied"
+	case against.Same(l):
+		code = "layout.because.itself"
 	case by < 0:
 		code, by = "layout.because.behind", by.Neg()
 	case by > 0:
 		code = "layout.because.ahead"
 	}
-	params = append(params, finding.Word("by", p.money(by)), finding.Word("trades", strings.Join(words, ", ")))
-	return p.says(code, params)
+	return p.says(code, []finding.Param{
+		finding.Word("total", p.money(l.Total)), finding.Word("by", p.money(by)), finding.Word("trades", told),
+	})
+}
+
+// trade is one difference in words.
+func (p *Proposed) trade(t api.LayoutTrade) string {
+	out := p.says("layout.part."+t.Name, nil)
+	if t.Name != layout.Overheads.String() && t.Name != layout.EvenLine.String() {
+		out += " " + strings.TrimSpace(signed(t.Quantity)+" "+strings.TrimPrefix(t.Unit, "1"))
+	}
+	return out + " (" + signed(t.Worth) + ")"
 }
 
 func signed(number string) string {

@@ -129,7 +129,7 @@ func TestWhatLayoutsTakeForGranted(t *testing.T) {
 	widths := []string{"assume.fill.least_filler 20 /fill/least_filler", "assume.fill.panel_thickness 0 /fill/panel", "assume.fill.least_open 150 /fill/least_open"}
 	corner := []string{widths[0], "assume.fill.corner_filler 60 /fill/corner_filler", widths[1], widths[2]}
 	tall := "assume.fill.most_tall 2 /fill/most_tall"
-	worths := map[string]string{"cabinet": "40", "filler": "5", "filler_per_mm": "0.1", "open_per_mm": "0.1", "panel": "30", "height_change": "15",
+	worths := map[string]string{"cabinet": "40", "filler": "15", "filler_per_mm": "0.1", "open_per_mm": "0.1", "panel": "30", "height_change": "15",
 		"base_line_miss": "10", "symmetry": "20", "duct_pair": "100", "counter_per_mm": "0.15"}
 	with := func(lines []string, names ...string) []string {
 		lines = slices.Clone(lines)
@@ -142,12 +142,12 @@ func TestWhatLayoutsTakeForGranted(t *testing.T) {
 		name, room, fill string
 		want             []string
 	}{
-		{"nothing is said", plainRoom, "{}", with(append(slices.Clone(widths), tall), "cabinet", "filler", "filler_per_mm", "open_per_mm", "height_change", "base_line_miss", "symmetry", "counter_per_mm")},
-		{"a corner, and a duct box", wholeBody(t), "{}", with(append(slices.Clone(corner), tall), "cabinet", "filler", "filler_per_mm", "open_per_mm", "height_change", "base_line_miss", "symmetry", "duct_pair", "counter_per_mm")},
+		{"nothing is said", plainRoom, "{}", with(append(slices.Clone(widths), tall), "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "counter_per_mm")},
+		{"a corner, and a duct box", wholeBody(t), "{}", with(append(slices.Clone(corner), tall), "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "duct_pair", "counter_per_mm")},
 		{"panels of a thickness", plainRoom, `{"panel": 18}`, with(append(slices.Delete(slices.Clone(widths), 1, 2), tall), "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "counter_per_mm")},
-		{"no tall ones", plainRoom, `{"kinds": ["wall", "base"]}`, with(widths, "cabinet", "filler", "filler_per_mm", "open_per_mm", "height_change", "base_line_miss", "symmetry", "counter_per_mm")},
-		{"a base row", plainRoom, `{"kinds": ["base"]}`, with(widths, "cabinet", "filler", "filler_per_mm", "open_per_mm", "height_change", "counter_per_mm")},
-		{"a wall row without holes", wholeBody(t), `{"kinds": ["wall"], "closed": true}`, with(corner[:3], "cabinet", "filler", "filler_per_mm", "open_per_mm", "height_change", "base_line_miss", "symmetry", "duct_pair")},
+		{"no tall ones", plainRoom, `{"kinds": ["wall", "base"]}`, with(widths, "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "counter_per_mm")},
+		{"a base row", plainRoom, `{"kinds": ["base"]}`, with(widths, "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "counter_per_mm")},
+		{"a wall row without holes", wholeBody(t), `{"kinds": ["wall"], "closed": true}`, with(corner[:3], "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "duct_pair")},
 	} {
 		got, _ := filled(t, changed(t, c.room, change{"/fill", c.fill}))
 		sameLines(t, c.name, fillAssumptions(got, "/fill/"), c.want)

@@ -17,23 +17,19 @@ type weight struct {
 }
 
 // fillWeights reads what things along a run are worth. Those that nobody gives and that something rests on are named. A
-// finished side, which needs no panel, costs nothing.
+// side that shows costs something whether a panel closes it or it is finished.
 func (b *body) fillWeights() {
 	var in api.FillWeights
 	if b.fill.Weights != nil {
 		in = *b.fill.Weights
 	}
 	out, asks := &b.filling.Weights, b.filling.Asks
-	panel := int64(3000)
-	if b.filling.Panel == 0 {
-		panel = 0
-	}
 	for _, w := range []weight{
 		{"cabinet", in.Cabinet, &out.Cabinet, 4000, true},
-		{"filler", in.Filler, &out.Filler, 500, true},
+		{"filler", in.Filler, &out.Filler, 1500, true},
 		{"filler_per_mm", in.FillerPerMm, &out.FillerPerMM, 10, true},
 		{"open_per_mm", in.OpenPerMm, &out.OpenPerMM, 10, true},
-		{"panel", in.Panel, &out.Panel, panel, true},
+		{"panel", in.Panel, &out.Panel, 3000, true},
 		{"height_change", in.HeightChange, &out.HeightChange, 1500, true},
 		{"base_line_miss", in.BaseLineMiss, &out.BaseLineMiss, 1000, asks(cabinet.Wall)},
 		{"symmetry", in.Symmetry, &out.Symmetry, 2000, asks(cabinet.Wall)},
@@ -54,7 +50,7 @@ func (b *body) fillWeight(w weight) {
 		return
 	}
 	*w.out = b.kitchen.Prices.PerEuro.Share(w.cents, 100)
-	if w.bears && w.cents > 0 {
+	if w.bears {
 		b.suppose("assume.fill."+w.name, w.out.Decimal(), pointer)
 	}
 }

@@ -27,7 +27,7 @@ var fillRules = []Rule{
 	{Code: "assume.fill.filler", Status: FromMemory, Source: "from memory", Says: "Each filler is reckoned at {value}."},
 	{Code: "assume.fill.filler_per_mm", Status: FromMemory, Source: "from memory", Says: "A millimetre of filler is reckoned at {value}."},
 	{Code: "assume.fill.open_per_mm", Status: FromMemory, Source: "from memory", Says: "A millimetre left open is reckoned at {value}."},
-	{Code: "assume.fill.panel", Status: FromMemory, Source: "from memory", Says: "Each panel on a side that shows is reckoned at {value}."},
+	{Code: "assume.fill.panel", Status: FromMemory, Source: "from memory", Says: "Each side that shows, finished or closed with a panel, is reckoned at {value}."},
 	{Code: "assume.fill.height_change", Status: FromMemory, Source: "from memory", Says: "Each change of height between neighbours is reckoned at {value}."},
 	{Code: "assume.fill.base_line_miss", Status: FromMemory, Source: "from memory", Says: "Each joint of the wall row that meets no edge below is reckoned at {value}."},
 	{Code: "assume.fill.symmetry", Status: FromMemory, Source: "from memory", Says: "Equal neighbours at a window or a hood are taken to be worth {value}."},

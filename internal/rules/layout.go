@@ -3,11 +3,13 @@ package rules
 // layoutRules are what is told of layouts.
 var layoutRules = []Rule{
 	{Code: "layout.because.first", Status: Own, Source: ownRule, Says: "Worth {total} in all, {by} more than the next one. Against that: {trades}."},
+	{Code: "layout.because.tied", Status: Own, Source: ownRule, Says: "Worth {total} in all. The next one is worth as much. Against that: {trades}."},
+	{Code: "layout.because.itself", Status: Own, Source: ownRule, Says: "The best one as the gates stand, worth {total} in all."},
 	{Code: "layout.because.only", Status: Own, Source: ownRule, Says: "Worth {total} in all. Nothing that differs was found."},
 	{Code: "layout.because.behind", Status: Own, Source: ownRule, Says: "Worth {by} less than the best one. Against that: {trades}."},
 	{Code: "layout.because.ahead", Status: Own, Source: ownRule, Says: "Worth {by} more than the best one as the gates stand. Against that: {trades}."},
 	{Code: "layout.because.level", Status: Own, Source: ownRule, Says: "Worth {total} in all, as much as the best one. Against that: {trades}."},
-	{Code: "layout.because.same", Status: Own, Source: ownRule, Says: "Worth {total} in all, as much as the best one and in the same parts, with other widths or in other places."},
+	{Code: "layout.because.alike", Status: Own, Source: ownRule, Says: "the same in every part, with other widths or in other places"},
 
 	{Code: "layout.part.storage", Status: Own, Source: ownRule, Says: "storage"},
 	{Code: "layout.part.counter", Status: Own, Source: ownRule, Says: "counter"},
