@@ -11,11 +11,28 @@ import (
 func without(area cabinet.Patch, holes []cabinet.Patch) []cabinet.Patch {
 	out := []cabinet.Patch{area}
 	for _, h := range holes {
-		var rest []cabinet.Patch
-		for _, p := range out {
-			rest = append(rest, around(p, h)...)
+		out = withoutOne(out, h)
+	}
+	return out
+}
+
+func withoutOne(areas []cabinet.Patch, hole cabinet.Patch) []cabinet.Patch {
+	var out []cabinet.Patch
+	for _, p := range areas {
+		out = append(out, around(p, hole)...)
+	}
+	return out
+}
+
+// shared is what areas have in common with one of the same wall.
+func shared(areas []cabinet.Patch, with cabinet.Patch) []cabinet.Patch {
+	var out []cabinet.Patch
+	for _, p := range areas {
+		if p.Overlaps(with) {
+			p.From, p.To = max(p.From, with.From), min(p.To, with.To)
+			p.Near, p.Far = max(p.Near, with.Near), min(p.Far, with.Far)
+			out = append(out, p)
 		}
-		out = rest
 	}
 	return out
 }
@@ -37,15 +54,6 @@ func around(p, hole cabinet.Patch) []cabinet.Patch {
 	add(from, to, hole.Far, p.Far)
 	add(to, p.To, p.Near, p.Far)
 	return out
-}
-
-// along are the stretches of the wall that areas take.
-func along(areas []cabinet.Patch) []survey.Span {
-	var out []survey.Span
-	for _, p := range areas {
-		out = append(out, survey.Span{From: p.From, To: p.To})
-	}
-	return survey.Union(out)
 }
 
 // on are an area's images on a wall: itself there, else around the corner.

@@ -49,6 +49,51 @@ func TestFramingOfACornerCountsOnce(t *testing.T) {
 	}
 }
 
+// Parts of the same soffit opened: what is in the corner's square is the first part's,
+// 0.30 high, whichever is opened there: common practice, no source. Between ends a part
+// has a hanger every 0.40:
+//
+//	only the second   square 3 × 0.33 + 0.825 × 0.63 = 1.50975, own 3 × 1.67 + 6 × 0.63
+//	                  = 8.79                                              10.29975
+//	and 0.90 of the   3 × 0.90 + 2.25 × 0.63 = 4.1175; of the square 0.10 is left to
+//	first, 0.23 of    the second, 3 × 0.10 + 0.25 × 0.63 = 0.4575, and its own 8.79
+//	the square                                                            13.365
+//	and all of the    3 × 2.67 + 6.675 × 0.63 = 12.21525, and 10.29975
+//	first before it                                                       22.515
+//	and all of it                                                         23.46
+func TestPartsOpenedInACorner(t *testing.T) {
+	second := survey.WallSpan{Wall: 1, To: 2000 * mm}
+	for _, c := range []struct {
+		name     string
+		from, to int // of the first that is opened
+		frame    float64
+	}{
+		{"only the second", 0, 0, 10.29975},
+		{"some of the first, into the corner", 2000, 2900, 13.365},
+		{"the first up to the corner", 0, 2670, 22.515},
+		{"all of both", 0, 3000, 23.46},
+	} {
+		k := lShape(0)
+		first := survey.WallSpan{From: length.Length(c.from) * mm, To: length.Length(c.to) * mm}
+		wantNear(t, c.name, take(k, kitchen.OpenPart, first, second).Items, map[Work]float64{FrameOff: c.frame})
+	}
+}
+
+// A solid corner told with two undersides is as high as its first part, whichever comes
+// down there. Only the second opened, 0.40 high: 1.67 × 0.33 × 0.40 = 0.22044 m3, and in
+// the square 0.33 × 0.33 × 0.30 = 0.03267, loose × 1.5: 379.665 l. Both removed: 3 × 0.33
+// × 0.30 = 0.297 and 0.22044, 776.16 l.
+func TestCornerToldWithTwoUndersides(t *testing.T) {
+	k := lShape(0)
+	for w := range k.Room.Walls {
+		o := &k.Room.Walls[w].Overheads[0]
+		o.Structure, o.Finish = survey.Solid, "none"
+	}
+	k.Room.Walls[1].Overheads[0].Underside = flat(2000)
+	wantNear(t, "only the second", take(k, kitchen.OpenPart, survey.WallSpan{Wall: 1, To: 2000 * mm}).Items, map[Work]float64{Waste: 379.665})
+	wantNear(t, "both", take(k, kitchen.RemoveOpen).Items, map[Work]float64{Waste: 776.16})
+}
+
 // However a soffit around a corner is told, with its second part from the corner or
 // from the first's face on, the same work is measured; only the second wall's own
 // place in the corner is boarded for the rail where that part says that it is there.

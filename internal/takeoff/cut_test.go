@@ -5,6 +5,7 @@ import (
 
 	"railhead/internal/contents"
 	"railhead/internal/kitchen"
+	"railhead/internal/length"
 	"railhead/internal/survey"
 )
 
@@ -95,8 +96,8 @@ func TestTrimThatRunsOut(t *testing.T) {
 }
 
 // One cabinet's stretch of the three-metre soffit opened up to the ceiling, from 900
-// to 1700: 0.80 × 0.33 + 0.80 × 0.30 = 0.504 m2 of board; framing 3 × 0.80 and
-// 3 hangers of 0.63; new faces 2 × 0.099; plumb cuts 2 × 0.63; ceiling and
+// to 1700: 0.80 × 0.33 + 0.80 × 0.30 = 0.504 m2 of board; framing 3 × 0.80 and, one
+// every 0.40, 2 hangers of 0.63; new faces 2 × 0.099; plumb cuts 2 × 0.63; ceiling and
 // wall over the cabinets show, 0.80 × 0.33 + 0.80 × 0.30, and the ceiling's edge,
 // 0.80 × 0.15 filled and 0.80 × 0.30 painted.
 func TestPartOpened(t *testing.T) {
@@ -104,7 +105,7 @@ func TestPartOpened(t *testing.T) {
 	got := take(k, kitchen.OpenPart, survey.WallSpan{Wall: 0, From: 900 * mm, To: 1700 * mm})
 	have := sums(got.Items)
 	for w, q := range map[Work]string{
-		BoardOff: "0.504", FrameOff: "4.29", BoardOn: "0.198", Cut: "1.26", Patch: "0.723", Paint: "0.942", Hangers: "", FrameRefit: "",
+		BoardOff: "0.504", FrameOff: "3.66", BoardOn: "0.198", Cut: "1.26", Patch: "0.723", Paint: "0.942", Hangers: "", FrameRefit: "",
 	} { // patch 0.504 + 0.12 + 2 × 0.33 × 0.15; paint 0.504 + 0.24 + 0.198
 		if have[w] != q {
 			t.Errorf("%s: %s, want %s", w, have[w], q)
@@ -115,6 +116,48 @@ func TestPartOpened(t *testing.T) {
 	want(t, got.Found[contents.Immovable], map[Work]string{CloseAgain: "0.504"})
 	if got.Reach != 1_000_000_000 {
 		t.Errorf("reach %d", got.Reach)
+	}
+}
+
+// Opened in however many parts, no more framing comes off the three-metre soffit than
+// it has, 3 × 3 + 9 × 0.63 = 14.67: common practice, no source. Where its hangers are
+// nobody knows but at its two ends; a part opened between them has its length's share,
+// one every 0.40. Five parts of 2.60 together have 3 × 2.60 + 6.5 × 0.63; with a hanger
+// at either end of each they would have 15 of them, and 17.25 m.
+func TestPartsOpenedHaveNoMoreFramingThanTheWhole(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		opened []int // from and to, by turns
+		frame  string
+	}{
+		{"all of it", []int{0, 3000}, "14.67"},
+		{"one part", []int{1200, 1800}, "2.745"},                              // 3 × 0.60 + 1.5 × 0.63
+		{"less than a space", []int{1200, 1500}, "1.372"},                     // 3 × 0.30 + 0.75 × 0.63 = 1.3725, half to even
+		{"all but a stub in the middle", []int{0, 1400, 1600, 3000}, "12.81"}, // 3 × 2.80 + 7 × 0.63
+		{"five parts", []int{0, 500, 600, 1100, 1200, 1700, 1800, 2300, 2400, 3000}, "11.895"},
+	} {
+		var spans []survey.WallSpan
+		for i := 0; i < len(c.opened); i += 2 {
+			spans = append(spans, survey.WallSpan{From: length.Length(c.opened[i]) * mm, To: length.Length(c.opened[i+1]) * mm})
+		}
+		items := take(threeMetres(), kitchen.OpenPart, spans...).Items
+		if have := sums(items)[FrameOff]; have != c.frame {
+			t.Errorf("%s: %s, want %s", c.name, have, c.frame)
+		}
+		for _, i := range items {
+			reworked(t, i)
+		}
+	}
+}
+
+// Reframed from 1200 to 2400, 0.102 comes off the 3 hangers that hang there, one every
+// 0.40, though the stretch is then carried by 4, one at each end: 0.306 × 0.001444 × 3
+// = 0.001325592 m3 of wood, and (1.20 × 0.33 + 1.20 × 0.102) × 0.0125 × 2.5 = 0.0162 m3.
+func TestReframingAPart(t *testing.T) {
+	k := cook([]survey.Wall{wall(3000, 2400, soffit(0, 3000, flat(2020)))}, hung(0, 1203, 2397, 2120))
+	have := sums(take(k, kitchen.Trim).Items)
+	if have[Hangers] != "4" || have[FrameRefit] != "1.2" || have[Waste] != "17.526" {
+		t.Errorf("have %v", have)
 	}
 }
 

@@ -3,7 +3,6 @@ package takeoff
 import (
 	"railhead/internal/kitchen"
 	"railhead/internal/money"
-	"railhead/internal/survey"
 )
 
 // debris is what has to be carried out, loose, and what it weighs.
@@ -21,23 +20,29 @@ func (s *sheet) debris() {
 		mass.add(times(mass.derived("framing", s.framing, "m"), mass.length("member", side), mass.length("member", side),
 			mass.figure("density", s.figures(), kitchen.WoodDensity)))
 	}
-	if s.solid() {
-		s.rubble(litres, mass)
-	}
+	s.rubble(litres, mass)
 }
 
-// rubble is the body of a solid overhead.
+// rubble is the body of what is solid.
 func (s *sheet) rubble(litres, mass *account) {
 	for i := range s.stretches {
 		st := &s.stretches[i]
 		if st.gone {
 			continue
 		}
-		for _, p := range st.area {
-			for _, r := range within(st.runs, []survey.Span{{From: p.From, To: p.To}}) {
-				litres.add(times(litres.face(r, st.height()), litres.length("depth", p.Far-p.Near), litres.figure("bulking", s.figures(), kitchen.SolidBulking), litres.perCubicMetre()))
-				mass.add(times(mass.face(r, st.height()), mass.length("depth", p.Far-p.Near), mass.figure("density", s.figures(), kitchen.SolidDensity)))
+		for _, f := range st.frames {
+			if solid(f.of) {
+				s.body(st, f, litres, mass)
 			}
+		}
+	}
+}
+
+func (s *sheet) body(st *stretch, f frame, litres, mass *account) {
+	for _, p := range f.pieces {
+		for _, r := range p.runs {
+			litres.add(times(litres.face(r, st.height()), litres.length("depth", p.depth), litres.figure("bulking", s.figures(), kitchen.SolidBulking), litres.perCubicMetre()))
+			mass.add(times(mass.face(r, st.height()), mass.length("depth", p.depth), mass.figure("density", s.figures(), kitchen.SolidDensity)))
 		}
 	}
 }

@@ -31,7 +31,8 @@ type sheetOfPaper struct {
 }
 
 // reworked works an item's quantity out again from its formula and inputs: the
-// value to half a thousandth, the unit, and no input that is not needed.
+// value to half a thousandth, the unit, and no input that is not needed. A figure
+// without an end is shown to the nanometre, which in litres is up to a millionth.
 func reworked(t fataler, i Item) {
 	t.Helper()
 	p := sheetOfPaper{t, map[string]*big.Rat{}, map[string]dims{}, map[string]bool{}}
@@ -52,7 +53,7 @@ func reworked(t fataler, i Item) {
 		t.Fatalf("%s: %q is in %v, want %s", i.Work, i.Formula, unit, i.Work.Unit())
 	}
 	off := new(big.Rat).Sub(value, ratio(int64(i.Quantity), 1000))
-	if off.Abs(off).Cmp(ratio(500_001, 1_000_000_000)) > 0 {
+	if off.Abs(off).Cmp(ratio(501, 1_000_000)) > 0 {
 		t.Fatalf("%s: %q of %+v is %s, but %s is told", i.Work, i.Formula, i.Inputs, value.FloatString(6), i.Quantity.Decimal())
 	}
 	for _, in := range i.Inputs {

@@ -25,8 +25,10 @@ func (s *sheet) refit(st *stretch) {
 		cut.add(cut.length("depth", e.depth))
 		patch.add(times(patch.length("depth", e.depth), patch.length("band", s.figures().Length(kitchen.Band))))
 	}
-	if long := longOf(st.own); long.Sign() > 0 && !s.solid() {
-		s.refitFrame(st, long)
+	if !solid(s.o) {
+		for i := range st.frames {
+			s.refitFrame(st.cut.Work, &st.frames[i])
+		}
 	}
 	if s.newBottom(st) {
 		s.account(BoardOn).addAreas(st, st.area)
@@ -39,22 +41,22 @@ func (s *sheet) newBottom(st *stretch) bool {
 }
 
 // refitFrame is the lowest member that goes up, and the hangers that are shortened.
-func (s *sheet) refitFrame(st *stretch, long length.Exact) {
-	if st.cut.Work == trim.RelocateBottomMember || st.cut.Work == trim.Reframe {
+func (s *sheet) refitFrame(w trim.Work, f *frame) {
+	if w == trim.RelocateBottomMember || w == trim.Reframe {
 		a := s.account(FrameRefit)
-		a.add(a.metre("length", long))
+		a.add(a.frame(f))
 	}
-	if st.cut.Work == trim.Reframe {
-		s.shorten(st, long)
+	if w == trim.Reframe {
+		s.shorten(f)
 	}
 }
 
-// shorten is the hangers that are cut; what comes off them is debris.
-func (s *sheet) shorten(st *stretch, long length.Exact) {
+// shorten is the hangers that then carry the stretch, one at each of its ends too;
+// what is cut off those that hang there is debris.
+func (s *sheet) shorten(f *frame) {
 	a := s.account(Hangers)
-	hangers := s.hangers(a, long)
-	a.add(hangers)
-	s.framing = s.framing.plus(metres(meanOf(st.own)).times(hangers.value))
+	a.add(s.hangers(a, f))
+	s.framing = s.framing.plus(metres(f.mean()).times(s.hanging(&account{bare: true}, f).value))
 }
 
 // closeEnds closes the faces that a cut leaves open: a plumb cut across the depth

@@ -24,12 +24,12 @@ type sheet struct {
 // stretch is a part of an overhead that is worked on.
 type stretch struct {
 	survey.Span
-	cut  *trim.Trim      // nil where the whole overhead comes down
-	down bool            // all that hangs over the stretch comes down
-	gone bool            // it goes with the old cabinets: nothing is stripped out
-	runs []run           // what comes off, along a face
-	area []cabinet.Patch // its own area seen from below
-	own  []run           // of what comes off, that over its own area: framing in a corner counts once
+	cut    *trim.Trim      // nil where the whole overhead comes down
+	down   bool            // all that hangs over the stretch comes down
+	gone   bool            // it goes with the old cabinets: nothing is stripped out
+	runs   []run           // what comes off, along a face
+	area   []cabinet.Patch // its own area seen from below
+	frames []frame         // what of the framing it works on: that of a corner counts once
 }
 
 // height is what the heights of the runs are called.
@@ -65,10 +65,7 @@ func (s *sheet) work(st stretch) {
 		counted = append(counted, on(s.k.Room, s.o.Wall, a)...)
 	}
 	st.area = without(area, counted)
-	st.own = st.runs
-	if len(counted) > 0 {
-		st.own = within(st.runs, along(st.area))
-	}
+	st.frames = s.framesOf(&st)
 	s.areas = append(s.areas, area)
 	s.stretches = append(s.stretches, st)
 }

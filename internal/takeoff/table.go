@@ -9,12 +9,12 @@ import (
 
 func (m *measuring) figures() kitchen.Figures { return m.k.Prices.Figures }
 
-// spacing of the overhead's framing.
-func (s *sheet) spacing() length.Length {
-	if s.o.Make.Spacing > 0 {
-		return s.o.Make.Spacing
+// spacing of an overhead's framing.
+func (m *measuring) spacing(o *survey.Overhead) length.Length {
+	if o.Make.Spacing > 0 {
+		return o.Make.Spacing
 	}
-	return s.figures().Length(kitchen.Spacing)
+	return m.figures().Length(kitchen.Spacing)
 }
 
 // density of an overhead's lining; what nobody named is taken to be gypsum board.
