@@ -38,7 +38,7 @@ type SizePrice struct {
 type FillWeights struct {
 	Cabinet      Amount `json:"cabinet,omitzero" doc:"Each cabinet; default 40 euros, an assumption."`
 	Filler       Amount `json:"filler,omitzero" doc:"Each filler; default 15 euros, an assumption."`
-	FillerPerMm  Amount `json:"filler_per_mm,omitzero" doc:"A millimetre of filler; default 0.10 euros, an assumption."`
+	FillerPerMm  Amount `json:"filler_per_mm,omitzero" doc:"A millimetre of filler; default 0.30 euros, an assumption. Where it is no dearer than a millimetre left open, fillers get wide."`
 	OpenPerMm    Amount `json:"open_per_mm,omitzero" doc:"A millimetre left open where something might stand; default 0.10 euros, an assumption."`
 	Panel        Amount `json:"panel,omitzero" doc:"Each panel on a side that shows; default 30 euros, an assumption, or nothing where panels have no thickness."`
 	HeightChange Amount `json:"height_change,omitzero" doc:"Each change of height between neighbours; default 15 euros, an assumption."`

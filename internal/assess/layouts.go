@@ -2,11 +2,13 @@ package assess
 
 import (
 	"context"
+	"slices"
 
 	"railhead/api"
 	"railhead/internal/finding"
 	"railhead/internal/hazard"
 	"railhead/internal/kitchen"
+	"railhead/internal/length"
 	"railhead/internal/propose"
 	"railhead/internal/report"
 	"railhead/internal/resolve"
@@ -62,12 +64,33 @@ func notice(c *resolve.Case, p *propose.Proposal) {
 			Code: code, Severity: finding.AsNote, Pointer: e.Pointer, Params: []finding.Param{finding.Word("kind", e.Kind.String())},
 		})
 	}
+	c.NotAssessed = slices.DeleteFunc(c.NotAssessed, func(n finding.NotAssessed) bool { return notOfLayouts[n.Part] })
 	if len(p.Layouts) > 0 {
+		c.Findings = append(c.Findings, wide(c.Kitchen, &p.Layouts[0])...)
 		d := p.Layouts[0].Decided
 		c.Questions = append(c.Questions, d.Questions...)
 		c.Assumptions = append(c.Assumptions, d.Assumptions()...)
 		c.NotAssessed = append(c.NotAssessed, d.NotAssessed()...)
 	}
+}
+
+// notOfLayouts are parts that no layout rests on.
+var notOfLayouts = map[string]bool{"job_order": true, "loads": true, "air": true, "footprint": true}
+
+// wide tells of the widest filler where no strip closes it.
+func wide(k *kitchen.Kitchen, l *propose.Layout) []finding.Finding {
+	widest, most := length.Length(0), k.Prices.Figures.Length(kitchen.MostFiller)
+	for _, f := range l.Kitchen.Plan.Fillers {
+		widest = max(widest, f.To-f.From)
+	}
+	if widest <= most {
+		return nil
+	}
+	return []finding.Finding{{
+		Code: "layout.filler.wide", Severity: finding.AsNote, Pointer: "/fill/weights/filler_per_mm", Params: []finding.Param{
+			finding.Size("width", finding.Up(widest.Exact())), finding.Size("most", finding.Down(most.Exact())),
+		},
+	}}
 }
 
 func proposed(ctx context.Context, c *resolve.Case, p *propose.Proposal, req *api.Request) *api.LayoutAnswer {

@@ -25,7 +25,7 @@ func (a *account) parts() (out []Part, sum money.Amount) {
 	return out, sum
 }
 
-func (a *account) cabinet(c *cabinet.Placed, w worth) {
+func (a *account) cabinet(w worth) {
 	a.add(Storage, w.litres, w.storage)
 	a.add(Cabinets, money.One, w.price.Neg())
 	if w.counter != 0 {
@@ -71,7 +71,7 @@ func (s *solver) tower(out *Answer, a *account, t *standing) {
 		s.closing(out, a, *t.closing)
 	}
 	out.Cabinets = append(out.Cabinets, t.cabinet)
-	a.cabinet(&t.cabinet, t.worth)
+	a.cabinet(t.worth)
 }
 
 func (s *solver) closing(out *Answer, a *account, c cabinet.Filler) {
@@ -99,7 +99,7 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 		}
 		c := r.cabinet(p.At, p.Width, p.Height)
 		out.Cabinets = append(out.Cabinets, c)
-		a.cabinet(&c, s.worthOf(&c))
+		a.cabinet(s.worthOf(&c))
 	}
 	for _, f := range one.answer.Fillers {
 		if f.To == r.whole && one.ends.turnAt(true) == nil {
@@ -125,7 +125,7 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 func (s *solver) cornered(out *Answer, a *account, c *corner) {
 	if c.cabinet != nil {
 		out.Cabinets = append(out.Cabinets, *c.cabinet)
-		a.cabinet(c.cabinet, c.worth)
+		a.cabinet(c.worth)
 	}
 	if c.open != nil {
 		out.Open = append(out.Open, *c.open)

@@ -118,10 +118,6 @@ func (s *solver) along(kind cabinet.Kind, walls []int, begin *corner, end []*cor
 	return keep(out, s.many)
 }
 
-// spentThrough is what going on along a wall takes beside filling it, in sizes at marks:
-// measured.
-const spentThrough = 1000
-
 // through goes on along one more wall. A corner is counted with the wall before it.
 func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *given) []way {
 	var worth money.Amount
@@ -130,7 +126,7 @@ func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *g
 		worth, name = e[1].sum, e[1].name
 	}
 	r, rows := s.rows[kind][wall], s.wall(kind, wall, e, g)
-	s.Spent += spentThrough
+	s.Spent += costOfSteps(int64(len(before) * len(rows)))
 	found := steps(before, rows, worth, name, s.many)
 	out := make([]way, len(found))
 	for i, one := range found {
@@ -138,6 +134,9 @@ func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *g
 	}
 	return out
 }
+
+// costOfSteps is about what choosing among steps takes, in sizes at marks: measured.
+func costOfSteps(n int64) int64 { return 100 + 8*n + n*n/16 }
 
 // cornerWorth is what turning a corner some way is worth by itself.
 func (s *solver) cornerWorth(c *corner) money.Amount {

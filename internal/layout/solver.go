@@ -36,15 +36,23 @@ func (s *Solver) fill(r *fill.Run) filled {
 	if s.filled == nil {
 		s.filled = map[string]filled{}
 	}
-	const beside = 50 // what a mark costs beside its sizes, in sizes: measured
-	cost := int64(r.Length/r.Grid+1) * int64(len(r.Sizes)+beside)
-	if s.Effort > 0 && (s.Spent > 2*s.Effort || cost > s.Effort/8) {
+	cost := costOf(r)
+	if s.Effort > 0 && (s.Spent > 2*s.Effort || cost > s.Effort/4) {
 		return filled{wrong: errTooMuch}
 	}
 	s.Spent += cost
 	answers, err := s.runs.Fill(r)
 	s.filled[name] = filled{answers, err}
 	return s.filled[name]
+}
+
+// costOf is about what filling a run takes, in sizes at marks: a mark costs as much as
+// so many sizes beside them, an answer as some more, and long runs, which no longer lie
+// close in memory, more for each mark. All measured.
+func costOf(r *fill.Run) int64 {
+	const beside, answer, near = 40, 3, 20_000
+	marks := int64(r.Length/r.Grid + 1)
+	return marks * int64(len(r.Sizes)+beside+answer*r.Best) * (near + marks) / near
 }
 
 func (s *Solver) exhausted() bool { return s.Effort > 0 && s.Spent > s.Effort }

@@ -25,12 +25,12 @@ type proposer struct {
 	priced  int           // what deciding about plans took
 }
 
-// effort is how much one room may take, in sizes tried at marks: about a second. Rooms
+// effort is how much one room may take, in sizes tried at marks: a second or three. Rooms
 // of four walls stay far below it. pricing is how much deciding about its plans may, in
 // cabinets for each overhead group: as long again.
 const (
-	effort  = 100_000_000
-	pricing = 150_000
+	effort  = 650_000_000
+	pricing = 100_000
 )
 
 // atLeast is how many plans are priced for each sky, even if fewer are asked for.

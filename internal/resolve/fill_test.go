@@ -54,7 +54,7 @@ func refusedFill(t *testing.T, text string) (out []string) {
 func TestNothingSaidOfLayouts(t *testing.T) {
 	const mm, in = length.Millimetre, length.Inch
 	usual := kitchen.FillWeights{
-		Cabinet: euros(4000), Filler: euros(500), FillerPerMM: euros(10), OpenPerMM: euros(10), Panel: 0,
+		Cabinet: euros(4000), Filler: euros(1500), FillerPerMM: euros(30), OpenPerMM: euros(10), Panel: euros(3000),
 		HeightChange: euros(1500), BaseLineMiss: euros(1000), Symmetry: euros(2000), DuctPair: euros(10000), CounterPerMM: euros(15),
 	}
 	for _, c := range []struct {
@@ -129,7 +129,7 @@ func TestWhatLayoutsTakeForGranted(t *testing.T) {
 	widths := []string{"assume.fill.least_filler 20 /fill/least_filler", "assume.fill.panel_thickness 0 /fill/panel", "assume.fill.least_open 150 /fill/least_open"}
 	corner := []string{widths[0], "assume.fill.corner_filler 60 /fill/corner_filler", widths[1], widths[2]}
 	tall := "assume.fill.most_tall 2 /fill/most_tall"
-	worths := map[string]string{"cabinet": "40", "filler": "15", "filler_per_mm": "0.1", "open_per_mm": "0.1", "panel": "30", "height_change": "15",
+	worths := map[string]string{"cabinet": "40", "filler": "15", "filler_per_mm": "0.3", "open_per_mm": "0.1", "panel": "30", "height_change": "15",
 		"base_line_miss": "10", "symmetry": "20", "duct_pair": "100", "counter_per_mm": "0.15"}
 	with := func(lines []string, names ...string) []string {
 		lines = slices.Clone(lines)

@@ -27,7 +27,7 @@ func (b *body) fillWeights() {
 	for _, w := range []weight{
 		{"cabinet", in.Cabinet, &out.Cabinet, 4000, true},
 		{"filler", in.Filler, &out.Filler, 1500, true},
-		{"filler_per_mm", in.FillerPerMm, &out.FillerPerMM, 10, true},
+		{"filler_per_mm", in.FillerPerMm, &out.FillerPerMM, 30, true},
 		{"open_per_mm", in.OpenPerMm, &out.OpenPerMM, 10, true},
 		{"panel", in.Panel, &out.Panel, 3000, true},
 		{"height_change", in.HeightChange, &out.HeightChange, 1500, true},

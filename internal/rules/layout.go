@@ -36,6 +36,8 @@ var layoutRules = []Rule{
 	{Code: "layout.relax.too_large", Status: Own, Source: ownRule, Says: "This wall is too long to be filled with so many sizes: fill parts of it, or fewer sizes."},
 	{Code: "layout.relax.misfit", Status: Own, Source: ownRule, Says: "Cabinets can be placed, but not all of them fit in the end for what stands across the room or around the corners."},
 
+	{Code: "layout.filler.wide", Status: CommonPractice, Source: practice,
+		Says: "A filler of the best layout is {width} wide. A strip closes {most} at the most: a gap like that is closed with a panel, or by filler_per_mm dearer than open_per_mm left open."},
 	{Code: "layout.row.no_room", Status: Own, Source: ownRule, Says: "No cabinet of the {kind} row can stand anywhere along this wall."},
 	{Code: "layout.row.empty", Status: Own, Source: ownRule, Says: "There is room for cabinets of the {kind} row, but by these worths none of them pays for itself."},
 
