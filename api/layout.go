@@ -14,6 +14,7 @@ type Fill struct {
 	Best         int          `json:"best,omitempty" minimum:"1" maximum:"20" doc:"How many different layouts are answered at most; default 3."`
 	LeastFiller  Length       `json:"least_filler,omitzero" doc:"A filler is at least this wide; default 20 mm or 3/4 in, an assumption."`
 	WallFiller   Length       `json:"wall_filler,omitzero" doc:"Least filler at a side wall, scribed to it; default least_filler."`
+	WallEnds     string       `json:"wall_ends,omitempty" enum:"as_surveyed,side_wall" doc:"What stands at ends of walls that join no other: as_surveyed, a side wall only where an overhead's ends tell of one (default, an assumption), or side_wall at all of them."`
 	CornerFiller Length       `json:"corner_filler,omitzero" doc:"Least filler at an inside corner, so that fronts and pulls clear the run around it; default 60 mm or 2 1/4 in, an assumption."`
 	Panel        Length       `json:"panel,omitzero" doc:"Thickness of the panel on a side that shows; default 0, sides being finished: an assumption."`
 	LeastOpen    Length       `json:"least_open,omitzero" doc:"A stretch that is left open beside a new cabinet is at least this wide, so that the wall in it can be finished; default 150 mm or 6 in, an assumption."`
@@ -51,7 +52,7 @@ type FillWeights struct {
 // LayoutAnswer is the answer of /v1/layouts.
 type LayoutAnswer struct {
 	Edition     string           `json:"edition" doc:"The rules, systems and rates that made this answer."`
-	Layouts     []Layout         `json:"layouts" doc:"The best layouts, the best first; none behind a gate."`
+	Layouts     []Layout         `json:"layouts" doc:"The best layouts, the best first; none behind a gate, unless what was chosen leaves no other."`
 	Once        *Layout          `json:"once,omitzero" doc:"The best layout once the gates that somebody can open are open; absent where that is the first one."`
 	Overheads   []LayoutOverhead `json:"overheads" doc:"For each overhead or part_of group that matters to the rows, the best layout for each way to treat it."`
 	Relax       []Relax          `json:"relax" doc:"What would have to be given up, where what is asked for cannot be had."`
@@ -68,7 +69,7 @@ type LayoutAnswer struct {
 type Layout struct {
 	Rank     int               `json:"rank" doc:"1 is the best."`
 	Value    LayoutValue       `json:"value" doc:"What it is worth."`
-	Proven   bool              `json:"proven" doc:"Whether every search was finished: for each sky that the overheads may leave, no way to fill the rows is worth more, before options are priced."`
+	Proven   bool              `json:"proven" doc:"Whether every search was finished: for each sky that the overheads may leave, no way to fill a row is worth more, before options are priced and but for the lines between rows, which are met in turns."`
 	Datum    Datum             `json:"datum" doc:"The datum of the first level group, which its own cabinets produce."`
 	Datums   []Datum           `json:"datums" doc:"One datum for each level group."`
 	Assumed  bool              `json:"assumed" doc:"Whether some new cabinet reaches up to what nobody has seen behind an overhead."`
@@ -84,7 +85,7 @@ type Layout struct {
 // LayoutValue is what a layout is worth, in the request's currency.
 type LayoutValue struct {
 	Total         string       `json:"total" doc:"The sum of its parts."`
-	StorageLitres string       `json:"storage_litres" doc:"Outer volume of its cabinets."`
+	StorageLitres string       `json:"storage_litres" doc:"Outer volume of its new cabinets."`
 	Parts         []LayoutPart `json:"parts" doc:"What the total is made of; what is nothing is left out."`
 }
 
@@ -136,7 +137,7 @@ type LayoutOption struct {
 	Option   string       `json:"option" doc:"The option."`
 	Possible bool         `json:"possible" doc:"Whether no gate forbids it."`
 	Gates    []LayoutGate `json:"gates" doc:"What must be settled before it may be taken."`
-	Storage  string       `json:"storage_litres,omitzero" doc:"Outer volume of the layout's cabinets."`
+	Storage  string       `json:"storage_litres,omitzero" doc:"Outer volume of the layout's new cabinets."`
 	Gain     string       `json:"gain,omitzero" doc:"What the layout's cabinets are worth more than those of the best one with the overhead kept; absent where it cannot be kept."`
 	Cost     string       `json:"cost,omitzero" doc:"What the layout's choices cost, expected, less what they are worth by themselves."`
 	Total    string       `json:"total,omitzero" doc:"The layout's total."`
@@ -148,7 +149,7 @@ type LayoutOption struct {
 type Relax struct {
 	Code    string            `json:"code" doc:"Stable code."`
 	Pointer string            `json:"pointer" doc:"The member of the request to change."`
-	Alone   bool              `json:"alone" doc:"Whether giving this up is enough; else all of them that name the same row have to be given up."`
+	Alone   bool              `json:"alone" doc:"Whether giving this up is enough for its row, all else staying as it is; else all of them that name the same row have to be given up."`
 	Wall    string            `json:"wall" doc:"The wall on which it is in the way."`
 	Kind    string            `json:"kind" enum:"wall,tall,base" doc:"The row on that wall."`
 	Says    string            `json:"says" doc:"A sentence for people; not part of the contract."`

@@ -3,6 +3,7 @@ package assess
 import (
 	"context"
 	"slices"
+	"strconv"
 
 	"railhead/api"
 	"railhead/internal/finding"
@@ -21,7 +22,7 @@ func Layouts(ctx context.Context, req *api.LayoutRequest) (*api.LayoutAnswer, []
 		return nil, faults
 	}
 	var proposal *propose.Proposal
-	run(ctx, "propose", func() { proposal = propose.Propose(c.Kitchen, filling) })
+	run(ctx, "propose", func() { proposal = propose.Propose(c.Kitchen, filling, func() bool { return ctx.Err() != nil }) })
 	notice(c, proposal)
 	out := proposed(ctx, c, proposal, &req.Request)
 	if req.Fill != nil && req.Fill.Assess && len(out.Layouts) > 0 {
@@ -67,6 +68,14 @@ func notice(c *resolve.Case, p *propose.Proposal) {
 	c.NotAssessed = slices.DeleteFunc(c.NotAssessed, func(n finding.NotAssessed) bool { return notOfLayouts[n.Part] })
 	if len(p.Layouts) > 0 {
 		c.Findings = append(c.Findings, wide(c.Kitchen, &p.Layouts[0])...)
+		for _, i := range p.Layouts[0].Blocked {
+			c.Findings = append(c.Findings, finding.Finding{
+				Code: "layout.stays.blocked", Severity: finding.AsStop, Pointer: "/plan/cabinets/" + strconv.Itoa(p.Stays.Cabinets[i]),
+			})
+		}
+		for _, by := range p.Unmet {
+			c.Findings = append(c.Findings, finding.Finding{Code: "layout.whole.no_place", Severity: finding.AsCaution, Pointer: by})
+		}
 		d := p.Layouts[0].Decided
 		c.Questions = append(c.Questions, d.Questions...)
 		c.Assumptions = append(c.Assumptions, d.Assumptions()...)

@@ -47,11 +47,16 @@ func (d *Decisions) Among(may func(group string, o kitchen.Option) bool, g Gates
 	return out, true
 }
 
-// within are the options of a group behind no other gates than may be passed; one that
-// was chosen is taken as it is.
+// within are the options of a group behind no other gates than may be passed. Of one
+// that was chosen about there is no other, and once everything that somebody can do
+// counts, it is taken as it is.
 func (r *reckoning) within(g int, gates Gates) []int {
 	if choice, chosen := r.k.Choices[r.ms[g].group.ID]; chosen {
-		return []int{r.place(g, choice.Option)}
+		i := r.place(g, choice.Option)
+		if gates != Somebody && len(r.standing(g, r.options[g][i], r.now)) > 0 {
+			return nil
+		}
+		return []int{i}
 	}
 	switch gates {
 	case Ungated:

@@ -63,3 +63,10 @@ func SideWall(room *survey.Room, wall int, right bool) bool {
 	_, surveyed := endsAtWall(room, wall, right)
 	return surveyed
 }
+
+// StandsUp reports whether a cabinet can be brought upright in its room; what hangs
+// need not be.
+func StandsUp(k *kitchen.Kitchen, c *cabinet.Placed) bool {
+	up, _ := standing(k, c)
+	return up == nil || up.Verdict != StandBlocked
+}

@@ -18,6 +18,7 @@ type Filling struct {
 	Panel        length.Length // thickness of a panel on a side that shows
 	LeastOpen    length.Length // a stretch left open beside a new cabinet
 	Closed       bool          // no holes are left in a row
+	SideWalls    bool          // walls that join no other end at a side wall
 	MostTall     int           // tall cabinets in the room
 	Equal        EqualBeside   // gaps that must have equal neighbours
 

@@ -106,6 +106,7 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 			f.To = r.Length
 		}
 		out.Fillers = append(out.Fillers, cabinet.Filler{Kind: r.Kind, Wall: r.Wall, From: f.From, To: f.To})
+		a.add(FillerWidth, millimetres(f.To-f.From), perMM(s.room.Filling.Weights.FillerPerMM, f.To-f.From).Neg())
 	}
 	for _, p := range one.answer.Panels {
 		out.panel(first, r, p)
@@ -151,8 +152,6 @@ func partOfRun(name string, grid length.Length) (PartName, money.Quantity, bool)
 	switch name {
 	case fill.Fillers:
 		return Fillers, money.One, true
-	case fill.FillerWidth:
-		return FillerWidth, millimetres(grid), true
 	case fill.Panels:
 		return Panels, money.One, true
 	case fill.OpenWidth:

@@ -36,11 +36,12 @@ const (
 	BarWhole                   // one cabinet under a sink or a hob
 	BarTooLarge                // the wall or the system is beyond what is searched
 	BarMisfit                  // what is placed does not fit in the end
+	BarTooFine                 // widths have too little in common to stand side by side on marks
 )
 
 // String is the kind's name in the catalogue of rules.
 func (b BarKind) String() string {
-	return [...]string{"equal", "closed", "least_filler", "end", "cabinet", "place", "whole", "too_large", "misfit"}[b]
+	return [...]string{"equal", "closed", "least_filler", "end", "cabinet", "place", "whole", "too_large", "misfit", "too_fine"}[b]
 }
 
 // why says which rows cannot be filled whatever stands on the others, and what they
@@ -84,6 +85,9 @@ func (s *solver) barsOf(r *row, run *fill.Run, err error) Clash {
 	var no *fill.Infeasible
 	if !errors.As(err, &no) {
 		out.What, out.Alone = []Bar{{BarTooLarge, s.room.Kitchen.Room.Walls[r.Wall].Pointer + "/length"}}, true
+		if s.grid < s.room.Filling.Step/4 {
+			out.What[0] = Bar{BarTooFine, "/system/" + r.Kind.String() + "/widths"}
+		}
 		return out
 	}
 	all := no.All

@@ -37,6 +37,25 @@ func Barred(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind,
 	return by, true
 }
 
+// Unmet are the pointers of what wants one base cabinet under it where none can stand
+// at all and none stays.
+func Unmet(k *kitchen.Kitchen, f *kitchen.Filling, sky kitchen.Sky) (out []string) {
+	if !f.Asks(cabinet.Base) {
+		return nil
+	}
+	for _, w := range f.Walls {
+		s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
+		r := s.space(w, cabinet.Base)
+		s.fix(r)
+		for _, one := range r.Whole {
+			if !r.open(one.From, one.To) && !r.kept(one.From, one.To) {
+				out = append(out, one.By)
+			}
+		}
+	}
+	return out
+}
+
 func stretchesOf(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) []space.Stretch {
 	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
 	return s.space(wall, kind).stretches

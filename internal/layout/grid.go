@@ -10,7 +10,7 @@ import (
 // on site or finer, and a whole part of every width, so that cabinets that touch in
 // one place touch in all.
 func gridOf(k *kitchen.Kitchen, f *kitchen.Filling) length.Length {
-	common := f.Panel
+	common := length.Length(0)
 	for _, kind := range f.Kinds {
 		sizes := k.System.Sizes(kind)
 		for _, w := range sizes.Widths {

@@ -20,6 +20,7 @@ type row struct {
 	heights     []length.Length // that the system makes
 	offered     []length.Length // of those, what new cabinets may have
 	stretches   []space.Stretch // by heights, as surveyed
+	raised      []survey.Span   // where the floor is too high for what stands on it
 	limits      []fill.Limit
 	ends        [2]fill.End
 	fixed       []fill.Piece
@@ -43,7 +44,10 @@ func (s *solver) space(wall int, kind cabinet.Kind) *row {
 	if r.offered = s.offered(r); kind == cabinet.Base {
 		r.heights = r.offered // what carries no counter is no base row
 	}
-	r.stretches = r.cut(r.Heights(r.heights), kind != cabinet.Wall)
+	r.stretches = r.Heights(r.heights)
+	if kind != cabinet.Wall {
+		r.raised = r.Raised()
+	}
 	return r
 }
 
@@ -77,41 +81,6 @@ func (s *solver) row(wall int, kind cabinet.Kind) *row {
 	return r
 }
 
-// cut keeps what stands off floor that is above the datum.
-func (r *row) cut(in []space.Stretch, stands bool) []space.Stretch {
-	if !stands {
-		return in
-	}
-	raised := r.Raised()
-	var out []space.Stretch
-	for _, s := range in {
-		at := s.From
-		for _, bar := range raised {
-			from, to := max(bar.From, at), min(bar.To, s.To)
-			if from >= to {
-				continue
-			}
-			out = adjoin(out, at, from, s.Levels)
-			out = adjoin(out, from, to, 0)
-			at = to
-		}
-		out = adjoin(out, at, s.To, s.Levels)
-	}
-	return out
-}
-
-func adjoin(out []space.Stretch, from, to length.Length, levels int) []space.Stretch {
-	last := len(out) - 1
-	switch {
-	case from >= to:
-	case last >= 0 && out[last].Levels == levels && out[last].To == from:
-		out[last].To = to
-	default:
-		out = append(out, space.Stretch{Span: survey.Span{From: from, To: to}, Levels: levels})
-	}
-	return out
-}
-
 // limit turns the stretches into limits, and says what stands at the ends of those
 // where nothing may.
 func (r *row) limit() {
@@ -129,6 +98,11 @@ func (r *row) limit() {
 			l.Sides = [2]fill.End{r.meets(i, -1), r.meets(i, 1)}
 		}
 		r.limits = append(r.limits, l)
+	}
+	for _, bar := range r.raised { // a strip may be cut to the floor, and a cabinet not
+		if l := (fill.Limit{From: down(bar.From, r.grid), To: min(up(bar.To, r.grid), r.whole), Height: 1}); l.From < l.To {
+			r.limits = append(r.limits, l)
+		}
 	}
 	if len(r.stretches) > 0 {
 		r.ends = [2]fill.End{r.meets(-1, 1), r.meets(len(r.stretches), -1)}
@@ -157,6 +131,8 @@ func (r *row) meets(i, step int) fill.End {
 // end is how a new cabinet meets a thing.
 func (r *row) end(e space.End) fill.End {
 	switch {
+	case e.What == space.WallEnd && e.Joined < 0 && r.filling.SideWalls:
+		return fill.End{Least: r.filling.WallFiller}
 	case e.Shows:
 		return fill.End{Open: true}
 	case e.What == space.WallEnd:
@@ -218,7 +194,8 @@ func (r *row) free(from, to, height length.Length) bool {
 	if !found || from < 0 || to > r.Length {
 		return false
 	}
-	return !slices.ContainsFunc(r.stretches, func(s space.Stretch) bool { return s.Levels <= level && s.From < to && from < s.To })
+	return !slices.ContainsFunc(r.stretches, func(s space.Stretch) bool { return s.Levels <= level && s.From < to && from < s.To }) &&
+		!slices.ContainsFunc(r.raised, func(bar survey.Span) bool { return bar.From < to && from < bar.To })
 }
 
 // cabinet is a new cabinet of the row.

@@ -29,7 +29,7 @@ func (r *row) run(e ends, tall []standing, lines []length.Length, best int) *fil
 	f := r.filling
 	out := &fill.Run{
 		Length: r.whole, Grid: r.grid, Sizes: r.sizes, Ends: r.ends, Pairs: r.pairs, Whole: r.needs, Lines: lines,
-		LeastFiller: f.LeastFiller, LeastOpen: f.LeastOpen, Panel: f.Panel, Closed: f.Closed,
+		LeastFiller: f.LeastFiller, LeastOpen: f.LeastOpen, Panel: up(f.Panel, r.grid), Closed: f.Closed,
 		Weights: weights(f, r.grid, len(lines) > 0), Best: best, AnyOrder: true,
 		Limits: append([]fill.Limit{}, r.limits...), Fixed: append([]fill.Piece{}, r.fixed...),
 	}

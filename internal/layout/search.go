@@ -23,7 +23,8 @@ type frame struct {
 	given
 	tall  money.Amount
 	base  []way
-	above money.Amount // the wall row without lines to meet: no line makes it worth more
+	free  []way        // wall rows with no lines to meet
+	above money.Amount // the best of those: no line makes it worth more
 	bound money.Amount
 }
 
@@ -133,12 +134,17 @@ func (s *solver) searchIn(walls []int, least, most int) (out []found, proven boo
 }
 
 // under adds the best wall rows over one base row; and, where lines count, over the
-// base row that meets the joints of the best of those as far as it can.
+// base rows that meet the joints of some of the best wall rows as far as they can: of
+// those over this base row, and of those with no lines to meet.
 func (s *solver) under(out []found, f *frame, base way) []found {
 	above := s.over(f, base)
 	out = s.add(out, f, base, above)
-	if len(above) > 0 && s.room.Filling.Weights.BaseLineMiss > 0 {
-		if met, ok := s.meeting(f, above[0]); ok {
+	if s.room.Filling.Weights.BaseLineMiss == 0 {
+		return out
+	}
+	const some = 3
+	for _, w := range slices.Concat(above[:min(some, len(above))], f.free[:min(some, len(f.free))]) {
+		if met, ok := s.meeting(f, w); ok {
 			out = s.add(out, f, met, s.over(f, met))
 		}
 	}
@@ -241,11 +247,11 @@ func (s *solver) frames(walls []int, least, most int) (out []frame) {
 // bounded fills the rows of a frame; false where they cannot be filled.
 func (s *solver) bounded(f *frame) bool {
 	f.base = s.fillKind(cabinet.Base, &f.given)
-	above := s.fillKind(cabinet.Wall, &f.given)
-	if len(f.base) == 0 || len(above) == 0 {
+	f.free = s.fillKind(cabinet.Wall, &f.given)
+	if len(f.base) == 0 || len(f.free) == 0 {
 		return false
 	}
-	f.above = above[0].worth
+	f.above = f.free[0].worth
 	f.bound = f.tall.Plus(f.base[0].worth).Plus(f.above)
 	return true
 }

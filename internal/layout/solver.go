@@ -17,7 +17,12 @@ type Solver struct {
 	// is reached, what was found until then is answered, and at twice that nothing more
 	// is looked for. 0 means no bound.
 	Spent, Effort int64
+	// Stop, where it is given, is asked now and then whether to give up.
+	Stop func() bool
 }
+
+// Stopped reports whether to give up.
+func (s *Solver) Stopped() bool { return s.Stop != nil && s.Stop() }
 
 // errTooMuch is that a run would take more than may be spent on it.
 var errTooMuch = errors.New("layout.run.too_much")
@@ -37,7 +42,7 @@ func (s *Solver) fill(r *fill.Run) filled {
 		s.filled = map[string]filled{}
 	}
 	cost := costOf(r)
-	if s.Effort > 0 && (s.Spent > 2*s.Effort || cost > s.Effort/4) {
+	if s.Stopped() || s.Effort > 0 && (s.Spent > 2*s.Effort || cost > s.Effort/4) {
 		return filled{wrong: errTooMuch}
 	}
 	s.Spent += cost

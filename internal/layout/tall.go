@@ -6,6 +6,7 @@ import (
 
 	"railhead/internal/cabinet"
 	"railhead/internal/fill"
+	"railhead/internal/fit"
 	"railhead/internal/length"
 	"railhead/internal/money"
 	"railhead/internal/survey"
@@ -203,7 +204,7 @@ func (s *solver) stand(tall *row, p place, have []standing, width, height length
 			gap = up(max(gap, f.LeastFiller), tall.grid)
 		}
 		if p.end.Open {
-			gap = f.Panel
+			gap = up(f.Panel, tall.grid)
 		}
 	} else {
 		p.at = have[len(have)-1].far()
@@ -223,7 +224,7 @@ func (s *solver) stand(tall *row, p place, have []standing, width, height length
 	}
 	out.cabinet = tall.cabinet(out.at, width, height)
 	out.worth = s.worthOf(&out.cabinet)
-	fits := s.clearOfCorners(tall, out.at, out.at+width) && tall.free(out.at, out.at+width, height)
+	fits := s.clearOfCorners(tall, out.at, out.at+width) && tall.free(out.at, out.at+width, height) && fit.StandsUp(s.room.Kitchen, &out.cabinet)
 	return out, fits && !slices.ContainsFunc(tall.fixed, func(o fill.Piece) bool { return out.at < o.At+o.Width && o.At < out.at+width })
 }
 

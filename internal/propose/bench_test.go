@@ -26,7 +26,7 @@ func BenchmarkPropose(b *testing.B) {
 				b.Fatal(faults)
 			}
 			for b.Loop() {
-				if p := Propose(c.Kitchen, f); len(p.Layouts) == 0 {
+				if p := Propose(c.Kitchen, f, nil); len(p.Layouts) == 0 {
 					b.Fatal("nothing is proposed")
 				}
 			}

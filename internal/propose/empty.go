@@ -15,6 +15,7 @@ func (p *proposer) empty() {
 		return
 	}
 	best := &p.out.Layouts[0]
+	p.out.Unmet = layout.Unmet(p.kept, p.f, p.left(best))
 	for _, kind := range p.f.Kinds {
 		for _, w := range p.f.Walls {
 			has := func(c cabinet.Placed) bool {

@@ -18,8 +18,9 @@ type Proposal struct {
 	Stays     Stays
 	Clashes   []layout.Clash // where there is no layout at all
 	Empty     []Empty
-	Skies     int  // skies that the room was filled under
-	Proven    bool // every sky was looked at, and every search finished
+	Unmet     []string // pointers of sinks and hobs under which no base cabinet can stand
+	Skies     int      // skies that the room was filled under
+	Proven    bool     // every sky was looked at, and every search finished
 }
 
 // Layout is one plan for the room.
@@ -33,7 +34,8 @@ type Layout struct {
 	Options map[string]kitchen.Option // by overhead group
 	Gates   []Gate
 	Proven  bool
-	Assumed bool // some new cabinet reaches up to what nobody has seen
+	Blocked []int // of its cabinets that stay, those that do not fit
+	Assumed bool  // some new cabinet reaches up to what nobody has seen
 	Decided decide.Decisions
 	name    string // tells layouts apart by their cabinets
 }

@@ -9,6 +9,7 @@ import (
 	"railhead/internal/kitchen"
 	"railhead/internal/layout"
 	"railhead/internal/length"
+	"railhead/internal/survey"
 )
 
 // proposer is one room being planned.
@@ -29,7 +30,7 @@ type proposer struct {
 // of four walls stay far below it. pricing is how much deciding about its plans may, in
 // cabinets for each overhead group: as long again.
 const (
-	effort  = 650_000_000
+	effort  = 300_000_000
 	pricing = 100_000
 )
 
@@ -37,8 +38,11 @@ const (
 const atLeast = 3
 
 // Propose plans a room.
-func Propose(k *kitchen.Kitchen, f *kitchen.Filling) *Proposal {
-	p := &proposer{k: k, f: f, index: map[string]int{}, seen: map[string]bool{}}
+//
+// stop, which may be nil, is asked now and then whether to give up; then what comes is
+// of no use.
+func Propose(k *kitchen.Kitchen, f *kitchen.Filling, stop func() bool) *Proposal {
+	p := &proposer{k: k, f: f, index: map[string]int{}, seen: map[string]bool{}, solver: layout.Solver{Effort: effort, Stop: stop}}
 	p.kept, p.out.Stays = stripped(k, f)
 	p.kept.Datums = kitchen.Datums(k.Room, p.kept.Plan, k.GivenDatums())
 	p.all = p.groups()
@@ -46,11 +50,12 @@ func Propose(k *kitchen.Kitchen, f *kitchen.Filling) *Proposal {
 		p.index[g.ID] = i
 	}
 	p.run = p.upper()
-	p.solver.Effort = effort
 	states, proven := skies(p.all)
 	p.out.Skies, p.out.Proven = len(states), proven
 	for _, s := range states {
-		p.fill(s)
+		if len(f.Kinds) > 0 && !p.solver.Stopped() {
+			p.fill(s)
+		}
 	}
 	p.rank()
 	p.treat()
@@ -163,13 +168,28 @@ func (p *proposer) clash(in []layout.Clash) {
 
 // rank finds the best layouts as the gates stand, and the best once they are open.
 func (p *proposer) rank() {
-	for _, l := range p.best(p.f.Best, anyOption, decide.Ungated) {
+	found := p.best(p.f.Best, anyOption, decide.Ungated)
+	if len(found) == 0 && len(p.k.Choices) > 0 {
+		found = p.best(p.f.Best, p.asChosen, decide.Somebody)
+	}
+	for _, l := range found {
 		p.out.Layouts = append(p.out.Layouts, *l)
 	}
 	if once := p.best(1, anyOption, decide.Openable); len(once) > 0 && (len(p.out.Layouts) == 0 || once[0].Total > p.out.Layouts[0].Total) {
 		p.out.Once = once[0]
 	}
 	p.unfit()
+}
+
+// asChosen reports whether an option may be taken where what was chosen is behind a
+// gate: about other groups nothing is done then that was not chosen.
+func (p *proposer) asChosen(group string, o kitchen.Option) bool {
+	_, chosen := p.k.Choices[group]
+	return chosen || o == kitchen.Keep || p.goesAnyhow(group)
+}
+
+func (p *proposer) goesAnyhow(group string) bool {
+	return !anyPart(p.all[p.index[group]].OverheadGroup, func(o *survey.Overhead) bool { return !o.GoesWithOldCabinets() })
 }
 
 func anyOption(string, kitchen.Option) bool { return true }

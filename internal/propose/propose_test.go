@@ -28,7 +28,7 @@ func proposed(t testing.TB, body string) *Proposal {
 	if len(faults) > 0 {
 		t.Fatalf("refused: %+v", faults)
 	}
-	return Propose(c.Kitchen, filling)
+	return Propose(c.Kitchen, filling, nil)
 }
 
 // soffitRoom is a wall of 3.2 m under a soffit that was opened and is empty, so low that

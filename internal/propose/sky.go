@@ -111,7 +111,7 @@ func (p *proposer) sky(in []state) kitchen.Sky {
 	for _, h := range found.Hung {
 		switch in[p.index[h.Overhead.Group]] {
 		case gone:
-			out.Gone = append(out.Gone, h.Away())
+			p.opened(&out, h)
 		case cut:
 			line := p.cutLine(h.Overhead)
 			h.Cut = &line
@@ -121,6 +121,29 @@ func (p *proposer) sky(in []state) kitchen.Sky {
 		}
 	}
 	return out
+}
+
+// opened takes a stretch of an overhead away: where spans to open were chosen, those,
+// else all of it.
+func (p *proposer) opened(out *kitchen.Sky, h kitchen.Hung) {
+	choice := p.k.Choices[h.Overhead.Group]
+	if choice.Option != kitchen.OpenPart || len(choice.Spans) == 0 {
+		out.Gone = append(out.Gone, h.Away())
+		return
+	}
+	var spans []survey.Span
+	for _, one := range choice.Spans {
+		if one.Wall == h.Overhead.Wall {
+			spans = append(spans, survey.Span{From: one.From, To: one.To})
+		}
+	}
+	left := survey.Without([]survey.Span{{From: h.From, To: h.To}}, spans)
+	for _, rest := range left {
+		out.Hung = append(out.Hung, kitchen.Hung{Overhead: h.Overhead, From: rest.From, To: rest.To})
+	}
+	for _, away := range survey.Without([]survey.Span{{From: h.From, To: h.To}}, left) {
+		out.Gone = append(out.Gone, kitchen.Gone{Overhead: h.Overhead, From: away.From, To: away.To})
+	}
 }
 
 // mostSkies is how many combinations of states are looked at one by one; of more, only

@@ -61,7 +61,7 @@ func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool,
 	slices.SortStableFunc(order, func(a, b *candidate) int { return cmp.Compare(b.bound[g], a.bound[g]) })
 	var out []*Layout
 	for _, c := range order {
-		if c.bound[g] == -money.Most || len(out) == want && c.bound[g] <= out[want-1].Total {
+		if p.solver.Stopped() || c.bound[g] == -money.Most || len(out) == want && c.bound[g] <= out[want-1].Total {
 			break
 		}
 		for _, one := range p.picks(c, may, g) {
@@ -158,6 +158,9 @@ func (p *proposer) fits(l *Layout, found []fit.Result) (high length.Length, ok b
 		one, fresh := &k.Plan.Cabinets[i], i >= len(p.out.Stays.Cabinets)
 		if fresh && after.Verdict > fit.Snug {
 			return 0, false
+		}
+		if !fresh && after.Verdict == fit.Blocked {
+			l.Blocked = append(l.Blocked, i)
 		}
 		l.Assumed = l.Assumed || fresh && after.Assumed
 		if one.Kind != cabinet.Base && after.Margin.CmpLength(narrow) < 0 && !hangsOver(k, sky, one) {

@@ -13,6 +13,7 @@ func (b *body) readFill() {
 	f := &b.filling
 	f.Step = b.out.Tape
 	f.Closed = b.fill.Closed
+	b.fillEnds()
 	if f.Best = b.fill.Best; f.Best == 0 {
 		f.Best = usualBest
 	}
@@ -23,6 +24,19 @@ func (b *body) readFill() {
 	b.fillTall()
 	b.fillPrices()
 	b.fillWeights()
+}
+
+// fillEnds is what stands at ends of walls that join no other.
+func (b *body) fillEnds() {
+	if b.fill.WallEnds != "" {
+		b.filling.SideWalls = oneOf[int](b, b.fill.WallEnds, "/fill/wall_ends", "as_surveyed", "side_wall") == 1
+		return
+	}
+	for w := range b.walls {
+		if b.walls[w].Prev < 0 || b.walls[w].Next < 0 {
+			b.suppose("assume.fill.wall_ends", "as_surveyed", "/fill/wall_ends")
+		}
+	}
 }
 
 // fillWalls are the walls that are named, or all.

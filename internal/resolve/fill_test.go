@@ -83,7 +83,7 @@ func TestEverythingSaidOfLayouts(t *testing.T) {
 	price, other := euros(12050), euros(18000)
 	want := kitchen.Filling{
 		Walls: []int{0, 1}, Kinds: []cabinet.Kind{cabinet.Wall, cabinet.Tall, cabinet.Base}, Best: 5,
-		LeastFiller: 20 * mm, WallFiller: 25 * mm, CornerFiller: 60 * mm, Panel: 18 * mm, LeastOpen: 6 * length.Inch, MostTall: 1,
+		LeastFiller: 20 * mm, WallFiller: 25 * mm, CornerFiller: 60 * mm, Panel: 18 * mm, LeastOpen: 6 * length.Inch, SideWalls: true, MostTall: 1,
 		Equal: kitchen.EqualBeside{Window: true, Hood: true, DuctBox: true}, Step: mm,
 		Weights: kitchen.FillWeights{
 			Cabinet: euros(4000), Filler: euros(500), FillerPerMM: euros(10), OpenPerMM: euros(10), Panel: euros(3000),
@@ -150,7 +150,7 @@ func TestWhatLayoutsTakeForGranted(t *testing.T) {
 		{"a wall row without holes", wholeBody(t), `{"kinds": ["wall"], "closed": true}`, with(corner[:3], "cabinet", "filler", "filler_per_mm", "open_per_mm", "panel", "height_change", "base_line_miss", "symmetry", "duct_pair")},
 	} {
 		got, _ := filled(t, changed(t, c.room, change{"/fill", c.fill}))
-		sameLines(t, c.name, fillAssumptions(got, "/fill/"), c.want)
+		sameLines(t, c.name, fillAssumptions(got, "/fill/"), append([]string{"assume.fill.wall_ends as_surveyed /fill/wall_ends"}, c.want...))
 		for _, a := range got.Assumptions {
 			worded(t, a.Code, []finding.Param{a.Value}, nil, nil)
 		}
@@ -261,7 +261,7 @@ func TestPricesOfSizes(t *testing.T) {
 
 func TestEverythingWrongWithLayoutsIsSaidAtOnce(t *testing.T) {
 	sameLines(t, "refused", refusedFill(t, changed(t, fourWalls, change{"/fill", `{"walls": ["a", "x", "a"], "kinds": ["wall", "loft", "wall"], "equal_beside": ["hood", "hood", "sea"],
-	  "least_filler": -1, "wall_filler": "3 bananas", "corner_filler": "200 m", "panel": "-1/4 in", "least_open": -2,
+	  "wall_ends": "side_wall", "least_filler": -1, "wall_filler": "3 bananas", "corner_filler": "200 m", "panel": "-1/4 in", "least_open": -2,
 	  "prices": [{"kind": "wall", "width": 601, "height": 0, "price": "x", "prefer": -1}, {"kind": "roof"}],
 	  "weights": {"cabinet": -1, "filler_per_mm": "0.00001", "duct_pair": 1e10, "symmetry": "?"}}`})), []string{
 		"ref.unknown /fill/walls/1",

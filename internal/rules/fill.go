@@ -18,6 +18,8 @@ var fillRules = []Rule{
 	{Code: "fill.amount.too_large", Status: Own, Source: ownRule, Says: "No cabinet and nothing beside it is worth more than 1000000000 of the currency."},
 
 	{Code: "assume.fill.least_filler", Status: CommonPractice, Source: practice, Says: "Fillers are taken to be {value} wide at the least, or they cannot be cut and fixed."},
+	{Code: "assume.fill.wall_ends", Status: Own, Source: ownRule,
+		Says: "Where no overhead's ends tell of a side wall ({value}), walls that join no other are taken to end open, and cabinets to run up to the end without a filler."},
 	{Code: "assume.fill.corner_filler", Status: CommonPractice, Source: practice,
 		Says: "In inside corners {value} is taken to stay free beside the run around the corner, for doors and pulls."},
 	{Code: "assume.fill.panel_thickness", Status: Own, Source: ownRule, Says: "Cabinets' sides are taken to be finished: the panel on a side that shows is {value} thick."},

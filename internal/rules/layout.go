@@ -34,7 +34,10 @@ var layoutRules = []Rule{
 	{Code: "layout.relax.place", Status: Own, Source: ownRule, Says: "The {kind} row cannot be filled as long as this is in its way."},
 	{Code: "layout.relax.whole", Status: Own, Source: ownRule, Says: "No one cabinet of the {kind} row can stand under all of this: move it, or let it be narrower."},
 	{Code: "layout.relax.too_large", Status: Own, Source: ownRule, Says: "This wall is too long to be filled with so many sizes: fill parts of it, or fewer sizes."},
-	{Code: "layout.relax.misfit", Status: Own, Source: ownRule, Says: "Cabinets can be placed, but not all of them fit in the end for what stands across the room or around the corners."},
+	{Code: "layout.relax.too_fine", Status: Own, Source: ownRule, Says: "The system's widths have so little in common that cabinets of them do not come to stand on common marks. Give widths that are whole parts of a millimetre or of 1/64 in."},
+	{Code: "layout.relax.misfit", Status: Own, Source: ownRule, Says: "Cabinets can be placed, but not all of them fit in the end: for what stands across the room or around corners, or for what was chosen about an overhead."},
+	{Code: "layout.stays.blocked", Status: Own, Source: ownRule, Says: "This cabinet stays, and it does not fit where it is; what was proposed stands around it."},
+	{Code: "layout.whole.no_place", Status: Own, Source: ownRule, Says: "No base cabinet can stand under this: something else takes its place."},
 
 	{Code: "layout.filler.wide", Status: CommonPractice, Source: practice,
 		Says: "A filler of the best layout is {width} wide. A strip closes {most} at the most: a gap like that is closed with a panel, or by filler_per_mm dearer than open_per_mm left open."},
