@@ -2,6 +2,7 @@ package decide
 
 import (
 	"math/big"
+	"slices"
 
 	"railhead/internal/belief"
 	"railhead/internal/cabinet"
@@ -133,6 +134,9 @@ func share(part, whole length.Length) money.Quantity {
 // the cabinets that it alone exchanges.
 func (m *matter) gained(o kitchen.Option, swaps []cabinet.Swap) []gained {
 	out := gainedBy(swaps, o == kitchen.RemoveTaller && m.reachesCeiling())
+	if wide := m.plannedUp(o); wide > 0 {
+		out = append(out, gained{code: gainToCeiling, width: wide})
+	}
 	if gap := m.openGap(o); gap > 0 {
 		out = append(out, gained{code: gainOpenGap, quantity: -metres(gap)})
 	}
@@ -140,6 +144,34 @@ func (m *matter) gained(o kitchen.Option, swaps []cabinet.Swap) []gained {
 		out = append(out, gained{code: gainStray, quantity: -metres(stray)})
 	}
 	return out
+}
+
+// plannedUp is the width of the cabinets that are planned up to the ceiling where the
+// group is in their way, and that an option lets go there: it leaves nothing over them
+// but a gap that is too narrow to stay open.
+func (m *matter) plannedUp(o kitchen.Option) (out length.Length) {
+	if o == kitchen.Keep || o == kitchen.Trim || o == kitchen.RemoveTaller {
+		return 0
+	}
+	seen := map[*cabinet.Placed]bool{}
+	for _, r := range m.under {
+		in := slices.ContainsFunc(m.overlaps, func(l overlap) bool { return l.cabinet == r.Cabinet })
+		if !in || seen[r.Cabinet] {
+			continue
+		}
+		seen[r.Cabinet] = true
+		low, _ := m.roomWithout(r, m.only())
+		narrow := low.value.Minus(r.Cabinet.Top).CmpLength(m.k.Prices.Figures.Length(kitchen.NarrowGap)) < 0
+		if narrow && !m.isOverhead(low.by) {
+			out += r.Cabinet.Width()
+		}
+	}
+	return out
+}
+
+// isOverhead reports whether a pointer is an overhead's own.
+func (m *matter) isOverhead(by string) bool {
+	return slices.ContainsFunc(m.k.Overheads(), func(o *survey.Overhead) bool { return o.Pointer == by })
 }
 
 // reachesCeiling reports whether the taller row goes up to the ceiling: the gap that

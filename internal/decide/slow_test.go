@@ -289,6 +289,7 @@ func (s *slow) gain(g, i int) float64 {
 		}
 	}
 	out := s.gainOf(swaps, o.Option == kitchen.RemoveTaller && s.closes(g))
+	out += float64(s.d.reckoning.ms[g].plannedUp(o.Option)) / s.run() * float64(s.k.Prices.Worth.ToCeiling.Amount) / 1e4
 	for _, part := range m.Gains {
 		switch part.Code {
 		case gainOpenGap:
@@ -306,16 +307,22 @@ func (s *slow) closes(g int) bool {
 	return taller.row != nil && taller.have.Minus(taller.need).CmpLength(300*length.Millimetre) < 0
 }
 
-// gainOf is what exchanged cabinets are worth; litres go to the thousandth, as they
-// are told.
-func (s *slow) gainOf(swaps []cabinet.Swap, toCeiling bool) float64 {
-	worth := s.k.Prices.Worth
-	run, wide, litres, shorter := 0.0, 0.0, 0.0, 0.0
+// run is the width of all wall and tall cabinets; one where there are none.
+func (s *slow) run() float64 {
+	run := 0.0
 	for i := range s.k.Plan.Cabinets {
 		if c := &s.k.Plan.Cabinets[i]; c.Kind != cabinet.Base {
 			run += float64(c.Width())
 		}
 	}
+	return max(run, 1)
+}
+
+// gainOf is what exchanged cabinets are worth; litres go to the thousandth, as they
+// are told.
+func (s *slow) gainOf(swaps []cabinet.Swap, toCeiling bool) float64 {
+	worth := s.k.Prices.Worth
+	wide, litres, shorter := 0.0, 0.0, 0.0
 	for _, w := range swaps {
 		wide += float64(w.Cabinet.Width())
 		litres += squareMetres(w.Cabinet) * float64(w.Height-w.Cabinet.Height) / 1e6
@@ -325,7 +332,7 @@ func (s *slow) gainOf(swaps []cabinet.Swap, toCeiling bool) float64 {
 	}
 	out := math.RoundToEven(litres*1e3) / 1e3 * float64(worth.Litre.Amount) / 1e4
 	if toCeiling && len(swaps) > 0 {
-		out += wide / run * float64(worth.ToCeiling.Amount) / 1e4
+		out += wide / s.run() * float64(worth.ToCeiling.Amount) / 1e4
 	}
 	if worth.Shorter != nil {
 		out -= shorter * float64(worth.Shorter.Amount) / 1e4

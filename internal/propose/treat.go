@@ -44,8 +44,22 @@ func (p *proposer) option(g *group, o kitchen.Option) Option {
 				out.Possible = out.Possible && !gate.Forbids
 			}
 		}
-	} else if len(p.plans) > 0 {
-		out.Gates, out.Possible = p.plans[0].Decided.Before(g.ID, o)
+	} else if c := p.madeFor(g, o); c != nil {
+		out.Gates, out.Possible = c.Decided.Before(g.ID, o)
 	}
 	return out
+}
+
+// madeFor is the first plan that was made for what an option leaves of a group, else
+// the first of all.
+func (p *proposer) madeFor(g *group, o kitchen.Option) *candidate {
+	for _, c := range p.plans {
+		if c.states[p.index[g.ID]] == stateFor(o) {
+			return c
+		}
+	}
+	if len(p.plans) > 0 {
+		return p.plans[0]
+	}
+	return nil
 }

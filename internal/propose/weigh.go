@@ -25,12 +25,12 @@ type candidate struct {
 	bound map[decide.Gates]money.Amount
 }
 
-// weigh readies a candidate for the choice of options. The worth of one even line is
-// the plan's own, and no option is chosen for it.
+// weigh readies a candidate for the choice of options. The worth of one even line and
+// of going up to the ceiling are counted for the plan, and not once more for options.
 func (p *proposer) weigh(a *layout.Answer, states []state) *candidate {
 	c := &candidate{Layout: p.planned(a), states: states, parts: a.Parts, bound: map[decide.Gates]money.Amount{}}
 	k := *c.Kitchen
-	k.Prices.Worth.EvenLine.Amount = 0
+	k.Prices.Worth.EvenLine.Amount, k.Prices.Worth.ToCeiling.Amount = 0, 0
 	c.found = fit.Check(&k)
 	c.Decided = decide.Decide(&k, c.found, nil, nil)
 	p.out.Proven = p.out.Proven && c.Decided.Proven
