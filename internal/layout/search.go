@@ -6,7 +6,6 @@ import (
 	"slices"
 
 	"railhead/internal/cabinet"
-	"railhead/internal/fill"
 	"railhead/internal/length"
 	"railhead/internal/money"
 )
@@ -16,6 +15,7 @@ type found struct {
 	worth      money.Amount
 	stand      [][]standing
 	base, wall way
+	frame      *frame // that it was found in; nil of several together
 }
 
 // frame is a choice of tall cabinets, with what the rest can be worth at most.
@@ -97,7 +97,7 @@ func (s *solver) combined(a, b [][]found) [][]found {
 
 // with is both together, which are of different walls.
 func (f *found) with(o *found) found {
-	out := found{f.worth.Plus(o.worth), slices.Clone(f.stand), f.base.with(&o.base), f.wall.with(&o.wall)}
+	out := found{f.worth.Plus(o.worth), slices.Clone(f.stand), f.base.with(&o.base), f.wall.with(&o.wall), nil}
 	for w := range o.stand {
 		if len(o.stand[w]) > 0 {
 			out.stand[w] = o.stand[w]
@@ -129,6 +129,12 @@ func (s *solver) searchIn(walls []int, least, most int) (out []found, proven boo
 			}
 			out = s.under(out, f, base)
 		}
+	}
+	if s.room.Filling.Weights.BaseLineMiss > 0 {
+		for i := range out {
+			out[i] = s.slid(out[i])
+		}
+		out = s.keep(out)
 	}
 	return out, !s.broken
 }
@@ -167,19 +173,13 @@ func (s *solver) meeting(f *frame, wall way) (way, bool) {
 		return way{}, false
 	}
 	out := below[0]
-	out.each(func(l *link) {
-		for _, p := range l.answer.Parts {
-			if p.Name == fill.LineMisses {
-				out.worth = out.worth.Minus(p.Worth)
-			}
-		}
-	})
+	out.each(func(l *link) { out.worth = out.worth.Minus(l.answer.Worth).Plus(bare(l.answer)) })
 	return out, true
 }
 
 func (s *solver) add(out []found, f *frame, base way, above []way) []found {
 	for _, w := range above {
-		out = append(out, found{f.tall.Plus(base.worth).Plus(w.worth), f.stand, base, w})
+		out = append(out, found{f.tall.Plus(base.worth).Plus(w.worth), f.stand, base, w, f})
 	}
 	return s.keep(out)
 }

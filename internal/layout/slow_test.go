@@ -30,7 +30,7 @@ func slowly(r *Room, want, bases int) []money.Amount {
 			over := *g
 			over.lines, over.named = s.lines(cabinet.Wall, base)
 			for _, wall := range s.everyTurn(cabinet.Wall, &over) {
-				all = append(all, found{tall + base.worth + wall.worth, g.stand, base, wall})
+				all = append(all, found{tall + base.worth + wall.worth, g.stand, base, wall, nil})
 			}
 		}
 	}
