@@ -1,7 +1,6 @@
 package layout
 
 import (
-	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 )
@@ -49,13 +48,3 @@ func gcd(a, b length.Length) length.Length {
 // down and up round to the grid.
 func down(l, grid length.Length) length.Length { return l / grid * grid }
 func up(l, grid length.Length) length.Length   { return (l + grid - 1) / grid * grid }
-
-// depthOf is how deep new cabinets of a kind are: the system's shallowest.
-func depthOf(s *cabinet.System, kind cabinet.Kind) length.Length {
-	depths := s.Sizes(kind).Depths
-	least := depths[0]
-	for _, d := range depths {
-		least = min(least, d)
-	}
-	return least
-}

@@ -37,8 +37,9 @@ var front = cabinet.Door{Opens: cabinet.OpensLeft, Thickness: 20 * length.Millim
 // space is a row with the room that there is for it.
 func (s *solver) space(wall int, kind cabinet.Kind) *row {
 	k := s.room.Kitchen
-	spare, _ := k.System.Headroom(kind)
-	ask := space.Ask{Wall: wall, Kind: kind, Depth: depthOf(k.System, kind), Spare: spare, Door: &front}
+	ask, _ := space.Usual(k, wall, kind) // only kinds that the system makes are asked for
+	ask.Spare, _ = k.System.Headroom(kind)
+	ask.Door = &front
 	r := &row{Row: space.Of(k, s.room.Sky, ask), filling: s.room.Filling, grid: s.grid, whole: down(k.Room.Walls[wall].Length, s.grid)}
 	r.heights = k.System.Sizes(kind).Heights
 	if r.offered = s.offered(r); kind == cabinet.Base {

@@ -45,8 +45,7 @@ type Row struct {
 	k *kitchen.Kitchen
 }
 
-// Of is the space for a row under a sky. Every cabinet of the plan stays where it
-// is: [Kept] is the case without those that need not.
+// Of is the space for a row under a sky. Every cabinet of the plan stays where it is.
 func Of(k *kitchen.Kitchen, sky kitchen.Sky, ask Ask) *Row {
 	r := &Row{Ask: ask, Length: k.Room.Walls[ask.Wall].Length, Low: rowLow(k, ask.Kind), k: k}
 	r.limits(sky)
@@ -69,16 +68,6 @@ func rowLow(k *kitchen.Kitchen, kind cabinet.Kind) length.Length {
 		return k.System.WallUnderside + k.Plan.RowShift
 	}
 	return k.System.Legs + k.Plan.RowShift
-}
-
-// Kept is the case with those cabinets only that stay where others are proposed.
-// Fillers go with what they were cut for.
-func Kept(k *kitchen.Kitchen) *kitchen.Kitchen {
-	out, plan := *k, *k.Plan
-	plan.Cabinets = slices.DeleteFunc(slices.Clone(plan.Cabinets), func(c cabinet.Placed) bool { return !c.Keep })
-	plan.Fillers = nil
-	out.Plan = &plan
-	return &out
 }
 
 // Levels are where a cabinet begins and ends.

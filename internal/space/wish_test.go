@@ -54,20 +54,6 @@ func TestAHobInARangeAsksForNoCabinet(t *testing.T) {
 	}
 }
 
-func TestWhatStays(t *testing.T) {
-	k := room(3000 * mm)
-	add(k, cabinet.Base, 0, 0, 600*mm)
-	add(k, cabinet.Base, 0, 600*mm, 600*mm, func(c *cabinet.Placed) { c.Keep = true })
-	k.Plan.Fillers = []cabinet.Filler{{Kind: cabinet.Base, From: 1200 * mm, To: 1240 * mm}}
-	kept := Kept(k)
-	if got := kept.Plan.Cabinets; len(got) != 1 || got[0].ID != "c1" || len(kept.Plan.Fillers) != 0 {
-		t.Errorf("%+v stays", kept.Plan)
-	}
-	if len(k.Plan.Cabinets) != 2 || len(k.Plan.Fillers) != 1 {
-		t.Error("the plan itself was changed")
-	}
-}
-
 func TestAsksForWhatTheSystemMakes(t *testing.T) {
 	k := room(3000 * mm)
 	k.System.Tall = cabinet.Sizes{}
