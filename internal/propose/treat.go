@@ -36,7 +36,11 @@ func (p *proposer) treated(g *group) Overhead {
 func (p *proposer) option(g *group, o kitchen.Option) Option {
 	out := Option{Option: o}
 	only := func(group string, other kitchen.Option) bool { return group != g.ID || other == o }
-	if best := p.best(1, only, decide.Somebody); len(best) > 0 {
+	best := p.best(1, only, decide.Somebody)
+	if p.chose(g.ID, o) && len(p.out.Layouts) > 0 {
+		best = []*Layout{&p.out.Layouts[0]} // what was chosen holds there, too
+	}
+	if len(best) > 0 {
 		out.Layout, out.Possible = best[0], true
 		for _, gate := range best[0].Gates {
 			if gate.Group == g.ID {
