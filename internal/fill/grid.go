@@ -36,6 +36,10 @@ func (r *Run) coarsest() length.Length {
 	return gcd(gcd(g, r.leastFiller()), r.leastOpen())
 }
 
+// Places is how many places a run that makes sense is filled through: those on the
+// coarsest grid. What filling takes grows with them, and with its sizes.
+func (r *Run) Places() int { return int(r.Length/r.coarsest()) + 1 }
+
 // whole is a length rounded up to the grid.
 func (r *Run) whole(l length.Length) length.Length { return (l + r.Grid - 1) / r.Grid * r.Grid }
 

@@ -135,7 +135,7 @@ func (s *solver) through(kind cabinet.Kind, wall int, e ends, before []way, g *g
 	return out
 }
 
-// costOfSteps is about what choosing among steps takes, in sizes at marks: measured.
+// costOfSteps is about what choosing among steps takes, in sizes at places: measured.
 func costOfSteps(n int64) int64 { return 100 + 8*n + n*n/16 }
 
 // cornerWorth is what turning a corner some way is worth by itself.

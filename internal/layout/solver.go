@@ -13,7 +13,7 @@ import (
 type Solver struct {
 	runs   fill.Solver
 	filled map[string]filled
-	// Spent is what was looked for so far, in sizes at marks. Effort bounds it: where it
+	// Spent is what was looked for so far, in sizes at places. Effort bounds it: where it
 	// is reached, what was found until then is answered, and at twice that nothing more
 	// is looked for. 0 means no bound.
 	Spent, Effort int64
@@ -51,13 +51,13 @@ func (s *Solver) fill(r *fill.Run) filled {
 	return s.filled[name]
 }
 
-// costOf is about what filling a run takes, in sizes at marks: a mark costs as much as
+// costOf is about what filling a run takes, in sizes at places: a place costs as much as
 // so many sizes beside them, an answer as some more, and long runs, which no longer lie
-// close in memory, more for each mark. All measured.
+// close in memory, more for each place. All measured.
 func costOf(r *fill.Run) int64 {
 	const beside, answer, near = 40, 3, 20_000
-	marks := int64(r.Length/r.Grid + 1)
-	return marks * int64(len(r.Sizes)+beside+answer*r.Best) * (near + marks) / near
+	places := int64(r.Places())
+	return places * int64(len(r.Sizes)+beside+answer*r.Best) * (near + places) / near
 }
 
 func (s *Solver) exhausted() bool { return s.Effort > 0 && s.Spent > s.Effort }

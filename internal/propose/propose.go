@@ -26,7 +26,7 @@ type proposer struct {
 	priced  int           // what deciding about plans took
 }
 
-// effort is how much one room may take, in sizes tried at marks: a second or three. Rooms
+// effort is how much one room may take, in sizes tried at places: a second or three. Rooms
 // of four walls stay far below it. pricing is how much deciding about its plans may, in
 // cabinets for each overhead group: as long again.
 const (
