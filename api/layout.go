@@ -73,6 +73,7 @@ type Layout struct {
 	Datum    Datum             `json:"datum" doc:"The datum of the first level group, which its own cabinets produce."`
 	Datums   []Datum           `json:"datums" doc:"One datum for each level group."`
 	Assumed  bool              `json:"assumed" doc:"Whether some new cabinet reaches up to what nobody has seen behind an overhead."`
+	Hindered bool              `json:"hindered" doc:"Whether something then does not fit or cannot be used: a cabinet that stays, a front, or hooking a cabinet on. Only where nothing else was found for these choices."`
 	Choices  map[string]Choice `json:"choices" doc:"What happens to each overhead or part_of group, in the request's own form."`
 	Gates    []LayoutGate      `json:"gates" doc:"What must be settled before these choices may be taken."`
 	Cabinets []Cabinet         `json:"cabinets" doc:"All cabinets, those that stay first, in the request's own form."`

@@ -57,17 +57,14 @@ func notice(c *resolve.Case, p *propose.Proposal) {
 		c.NotAssessed = append(c.NotAssessed, finding.NotAssessed{Part: "layouts", Code: "not_assessed.layouts_unproven", Pointer: "/fill"})
 	}
 	for _, e := range p.Empty {
-		code := "layout.row.empty"
-		if !e.Room {
-			code = "layout.row.no_room"
-		}
 		c.Findings = append(c.Findings, finding.Finding{
-			Code: code, Severity: finding.AsNote, Pointer: e.Pointer, Params: []finding.Param{finding.Word("kind", e.Kind.String())},
+			Code: "layout.row." + e.Why.String(), Severity: finding.AsNote, Pointer: e.Pointer, Params: []finding.Param{finding.Word("kind", e.Kind.String())},
 		})
 	}
 	c.NotAssessed = slices.DeleteFunc(c.NotAssessed, func(n finding.NotAssessed) bool { return notOfLayouts[n.Part] })
 	if len(p.Layouts) > 0 {
 		c.Findings = append(c.Findings, wide(c.Kitchen, &p.Layouts[0])...)
+		c.Findings = append(c.Findings, p.Layouts[0].Stops...)
 		for _, i := range p.Layouts[0].Blocked {
 			c.Findings = append(c.Findings, finding.Finding{
 				Code: "layout.stays.blocked", Severity: finding.AsStop, Pointer: "/plan/cabinets/" + strconv.Itoa(p.Stays.Cabinets[i]),

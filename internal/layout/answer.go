@@ -106,6 +106,7 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 			f.To = r.Length
 		}
 		out.Fillers = append(out.Fillers, cabinet.Filler{Kind: r.Kind, Wall: r.Wall, From: f.From, To: f.To})
+		a.add(Fillers, money.One, s.room.Filling.Weights.Filler.Neg())
 		a.add(FillerWidth, millimetres(f.To-f.From), perMM(s.room.Filling.Weights.FillerPerMM, f.To-f.From).Neg())
 	}
 	for _, p := range one.answer.Panels {
@@ -115,9 +116,13 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 		out.Open = append(out.Open, Open{r.Kind, r.Wall, survey.Span{From: o.From, To: o.To}})
 	}
 	for _, p := range one.answer.Parts {
-		n, unit, ok := partOfRun(p.Name, r.grid)
+		n, ok := partOfRun(p.Name)
 		if ok && (n != LineMisses || r.Kind == cabinet.Wall) { // a base row that meets the wall row's joints gains nothing by itself
-			a.add(n, money.Quantity(p.Count)*unit, p.Worth)
+			quantity := money.Quantity(p.Count) * money.One
+			if n == OpenWidth {
+				quantity = millimetres(length.Length(p.Count) * r.grid)
+			}
+			a.add(n, quantity, p.Worth)
 		}
 	}
 }
@@ -146,23 +151,21 @@ func (a *Answer) panel(first int, r *row, p fill.Span) {
 	}
 }
 
-// partOfRun is what a part of a run is called here, and the quantity of one of it;
-// false for those that are taken apart cabinet by cabinet.
-func partOfRun(name string, grid length.Length) (PartName, money.Quantity, bool) {
+// partOfRun is what a part of a run is called here; false for those that are taken apart
+// cabinet by cabinet and filler by filler.
+func partOfRun(name string) (PartName, bool) {
 	switch name {
-	case fill.Fillers:
-		return Fillers, money.One, true
 	case fill.Panels:
-		return Panels, money.One, true
+		return Panels, true
 	case fill.OpenWidth:
-		return OpenWidth, millimetres(grid), true
+		return OpenWidth, true
 	case fill.HeightChanges:
-		return HeightChanges, money.One, true
+		return HeightChanges, true
 	case fill.LineMisses:
-		return LineMisses, money.One, true
+		return LineMisses, true
 	case fill.Pairs:
-		return Equal, money.One, true
+		return Equal, true
 	default:
-		return 0, 0, false
+		return 0, false
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"railhead/internal/cabinet"
+	"railhead/internal/length"
 )
 
 // told writes an answer's cabinets: kind, wall, from and width, height, and c in corners.
@@ -105,5 +106,19 @@ func TestEffortEnds(t *testing.T) {
 	none := &Solver{Stop: func() bool { return true }}
 	if got, _, proven := none.Best(r, 1); len(got) > 0 || proven {
 		t.Errorf("told to stop at once, it answers %d", len(got))
+	}
+}
+
+// A return wall too short for a row of its own stays empty, and the row before it runs
+// on into the corner: it is worth no less than if the return were left out, but for what
+// stays open beside its fronts.
+func TestARowRunsOnBehindAShortReturn(t *testing.T) {
+	for _, back := range []length.Length{300 * mm, 700 * mm, 1100 * mm, 1200 * mm} {
+		r := room(2440*mm, back)
+		r.Filling.Kinds, r.Kitchen.System.Base.Widths = []cabinet.Kind{cabinet.Base}, sizes(600)
+		got, _, _ := new(Solver).Best(r, 1)
+		if len(got[0].Cabinets) != 4 || slices.ContainsFunc(got[0].Cabinets, func(c cabinet.Placed) bool { return c.Wall != 0 }) {
+			t.Errorf("a return of %s: %s", back, told(&got[0]))
+		}
 	}
 }

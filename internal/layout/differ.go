@@ -5,6 +5,7 @@ import (
 
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
+	"railhead/internal/length"
 	"railhead/internal/space"
 )
 
@@ -35,6 +36,24 @@ func Barred(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind,
 		by = k.Room.Walls[wall].Pointer
 	}
 	return by, true
+}
+
+// Longest is the longest stretch of a wall in which cabinets of a kind may stand, less
+// what they keep from its ends.
+func Longest(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) (out length.Length) {
+	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
+	r := s.space(wall, kind)
+	for i, at := range r.stretches {
+		if at.Levels == 0 || i > 0 && r.stretches[i-1].Levels > 0 {
+			continue
+		}
+		to, next := at.To, i+1
+		for ; next < len(r.stretches) && r.stretches[next].Levels > 0; next++ {
+			to = r.stretches[next].To
+		}
+		out = max(out, to-at.From-r.meets(i-1, 1).Least-r.meets(next, -1).Least)
+	}
+	return out
 }
 
 // Unmet are the pointers of what wants one base cabinet under it where none can stand

@@ -63,27 +63,35 @@ func (r *row) turn(out *fill.Run, side int, t *turn) {
 }
 
 // crowded reports whether what turns the corners at both ends of a row, or a tall
-// cabinet, would be in the same place. Two dead corners may be.
+// cabinet, would be in the same place. Stretches that are kept free may be.
 func (r *row) crowded(e ends, tall []standing) bool {
-	least, most, dead := length.Length(0), r.whole, true
-	if t := e.turnAt(false); t != nil {
-		least, dead = t.reach(), dead && t.dead()
+	least, most, wide, aside := length.Length(0), r.whole, false, 0
+	for _, right := range []bool{false, true} {
+		t := e.turnAt(right)
+		if t == nil {
+			continue
+		}
+		if wide = wide || t.wide > 0; t.wide == 0 && t.end.Open {
+			aside++
+		}
+		if right {
+			most -= t.reach(r.whole)
+		} else {
+			least = t.reach(r.whole)
+		}
 	}
-	if t := e.turnAt(true); t != nil {
-		most, dead = most-t.reach(), dead && t.dead()
-	}
-	return !dead && least > most ||
+	return least > most && (wide || aside == 2) ||
 		slices.ContainsFunc(tall, func(t standing) bool {
 			at, width := t.piece()
 			return at < least || at+width > most
 		})
 }
 
-// dead reports whether a corner only keeps the row away.
-func (t *turn) dead() bool { return t.wide == 0 && !t.end.Open }
-
-// reach is how far from the corner nothing else of the row stands.
-func (t *turn) reach() length.Length { return max(t.wide, t.keep+t.end.Least) }
+// reach is how far from the corner nothing else of the row stands, at most all along
+// the wall; a corner cabinet may be wider than that.
+func (t *turn) reach(whole length.Length) length.Length {
+	return max(t.wide, min(whole, t.keep+t.end.Least))
+}
 
 // key tells runs apart that are filled in different ways.
 func key(r *fill.Run) string {

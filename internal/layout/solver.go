@@ -52,12 +52,12 @@ func (s *Solver) fill(r *fill.Run) filled {
 }
 
 // costOf is about what filling a run takes, in sizes at places: a place costs as much as
-// so many sizes beside them, an answer as some more, and long runs, which no longer lie
+// so many sizes beside them, each answer as more the more there are, and long runs, which no longer lie
 // close in memory, more for each place. All measured.
 func costOf(r *fill.Run) int64 {
-	const beside, answer, near = 40, 3, 20_000
+	const beside, near = 40, 20_000
 	places := int64(r.Places())
-	return places * int64(len(r.Sizes)+beside+answer*r.Best) * (near + places) / near
+	return places * int64(len(r.Sizes)+beside+r.Best+r.Best*r.Best/3) * (near + places) / near
 }
 
 func (s *Solver) exhausted() bool { return s.Effort > 0 && s.Spent > s.Effort }

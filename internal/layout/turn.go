@@ -41,8 +41,8 @@ func (s *solver) corners(left, right *row) []*corner {
 	aside := turn{keep: up(2*depth, step), end: fill.End{Open: true}}
 	out := []*corner{
 		{turns: [2]turn{dead, dead}},
-		{turns: [2]turn{through, aside}, open: &Open{right.Kind, right.Wall, survey.Span{From: dead.keep, To: aside.keep}}},
-		{turns: [2]turn{aside, through}, open: &Open{left.Kind, left.Wall, survey.Span{From: left.whole - aside.keep, To: left.whole - dead.keep}}},
+		{turns: [2]turn{through, aside}, open: right.unused(dead.keep, aside.keep)},
+		{turns: [2]turn{aside, through}, open: left.unused(left.whole-aside.keep, left.whole-dead.keep)},
 	}
 	for _, c := range out {
 		c.sum = s.cornerWorth(c)
@@ -54,6 +54,16 @@ func (s *solver) corners(left, right *row) []*corner {
 		}
 	}
 	return out
+}
+
+// unused is a stretch that stays open in front of another row's fronts, as far as the
+// wall goes; nil where it does not go so far.
+func (r *row) unused(from, to length.Length) *Open {
+	from, to = max(0, from), min(to, r.whole)
+	if from >= to {
+		return nil
+	}
+	return &Open{r.Kind, r.Wall, survey.Span{From: from, To: to}}
 }
 
 // tallEnough are the heights of a corner cabinet that may be part of the best way to

@@ -24,13 +24,20 @@ func (p *proposer) empty() {
 			if kind == cabinet.Tall && len(p.f.Kinds) > 1 || slices.ContainsFunc(best.Kitchen.Plan.Cabinets, has) {
 				continue
 			}
-			by, barred := layout.Barred(p.kept, p.f, w, kind, p.left(best))
-			if !barred {
-				by = p.k.Room.Walls[w].Pointer
-			}
-			p.out.Empty = append(p.out.Empty, Empty{Wall: w, Kind: kind, Room: !barred, Pointer: by})
+			p.out.Empty = append(p.out.Empty, p.why(w, kind, p.left(best)))
 		}
 	}
+}
+
+// why is why a row stays empty.
+func (p *proposer) why(wall int, kind cabinet.Kind, sky kitchen.Sky) Empty {
+	out := Empty{Wall: wall, Kind: kind, Why: Unworthy, Pointer: p.k.Room.Walls[wall].Pointer}
+	if by, barred := layout.Barred(p.kept, p.f, wall, kind, sky); barred {
+		out.Why, out.Pointer = NoRoom, by
+	} else if layout.Longest(p.kept, p.f, wall, kind, sky) < slices.Min(p.k.System.Sizes(kind).Widths) {
+		out.Why = TooShort
+	}
+	return out
 }
 
 // left is what hangs once a layout's options are carried out, as far as that leaves

@@ -5,6 +5,7 @@ import (
 
 	"railhead/internal/cabinet"
 	"railhead/internal/decide"
+	"railhead/internal/finding"
 	"railhead/internal/kitchen"
 	"railhead/internal/layout"
 	"railhead/internal/money"
@@ -35,9 +36,13 @@ type Layout struct {
 	Gates   []Gate
 	Proven  bool
 	Blocked []int // of its cabinets that stay, those that do not fit
-	Assumed bool  // some new cabinet reaches up to what nobody has seen
-	Decided decide.Decisions
-	name    string // tells layouts apart by their cabinets
+	// Stops are what new cabinets are held up by, and Hindered is whether some of that is
+	// for what still hangs: a front that cannot open, a cabinet that cannot be hooked on.
+	Stops    []finding.Finding
+	Hindered bool
+	Assumed  bool // some new cabinet reaches up to what nobody has seen
+	Decided  decide.Decisions
+	name     string // tells layouts apart by their cabinets
 }
 
 // Gate is a gate before a group's option.
@@ -93,6 +98,19 @@ func (l *Layout) Cabinets() money.Amount { return l.Total.Plus(l.Cost()) }
 type Empty struct {
 	Wall    int
 	Kind    cabinet.Kind
-	Room    bool   // there is room for some, but none is worth it
+	Why     Why
 	Pointer string // of the wall, or of the first thing that leaves no room
 }
+
+// Why is why a row stays empty.
+type Why int
+
+// Why rows stay empty.
+const (
+	NoRoom   Why = iota // nothing may stand anywhere
+	TooShort            // no stretch is as long as the narrowest cabinet and what it keeps from its ends
+	Unworthy            // none of its cabinets is worth it
+)
+
+// String is the reason's name in the catalogue of rules.
+func (w Why) String() string { return [...]string{"no_room", "too_short", "empty"}[w] }

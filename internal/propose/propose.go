@@ -30,7 +30,7 @@ type proposer struct {
 // of four walls stay far below it. pricing is how much deciding about its plans may, in
 // cabinets for each overhead group: as long again.
 const (
-	effort  = 300_000_000
+	effort  = 250_000_000
 	pricing = 100_000
 )
 

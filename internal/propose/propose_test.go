@@ -198,3 +198,54 @@ func TestSkies(t *testing.T) {
 		}
 	}
 }
+
+// How many layouts are asked for changes none of those that come first.
+func TestMoreLayoutsBeginTheSame(t *testing.T) {
+	body := soffitRoom("", `,"choices": {"s": {"option": "open_part", "spans": [{"wall": "w", "from": 600, "to": 1500}]}}, "fill": {"kinds": ["wall", "base"], "best": 1}`)
+	one, many := proposed(t, body), proposed(t, strings.Replace(body, `"best": 1`, `"best": 12`, 1))
+	if one.Layouts[0].Total != many.Layouts[0].Total {
+		t.Errorf("alone the best is worth %s, among twelve %s", one.Layouts[0].Total.Decimal(), many.Layouts[0].Total.Decimal())
+	}
+}
+
+func TestWhyARowStaysEmpty(t *testing.T) {
+	for _, c := range []struct {
+		name, length, fill string
+		want               Why
+	}{
+		{"a wall shorter than any cabinet", "250", `{"kinds": ["base"]}`, TooShort},
+		{"all of it kept free at its ends", "3000", `{"kinds": ["base"], "wall_ends": "side_wall", "wall_filler": 1400}`, TooShort},
+		{"cabinets that cost more than they hold", "3000", `{"kinds": ["base"], "weights": {"cabinet": 900}}`, Unworthy},
+		{"a ceiling below every wall cabinet", "3000", `{"kinds": ["wall"]}`, NoRoom},
+	} {
+		ceiling := "2500"
+		if c.want == NoRoom {
+			ceiling = "1700"
+		}
+		p := proposed(t, `{"units": "mm", "system": "demo-rail", "survey": {"walls": [{"id": "w", "length": `+c.length+`,
+			"floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": `+ceiling+`}]}]}, "fill": `+c.fill+`}`)
+		if len(p.Empty) != 1 || p.Empty[0].Why != c.want {
+			t.Errorf("%s: %+v, want %s", c.name, p.Empty, c.want)
+		}
+	}
+}
+
+// Under a soffit around the corner a cabinet fits once its footprint is cut free, but its
+// door does not open: such a plan is told only where nothing else was found, with what
+// holds it up.
+func TestWhatHoldsAPlanUpIsTold(t *testing.T) {
+	p := proposed(t, `{"units": "mm", "system": "demo-rail", "survey": {"tolerance": 0, "built": 1996, "walls": [
+		{"id": "a", "length": 2000, "joins_next": true, "floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": 2500}]},
+		{"id": "b", "length": 2000, "floor": [{"at": 0, "height": 0}], "ceiling": [{"at": 0, "height": 2500}],
+		 "overheads": [{"id": "s", "kind": "soffit", "from": 0, "to": 2000, "depth": 250, "underside": [{"at": 0, "height": 2200}],
+			"structure": "framed", "finish": "gypsum_board", "painted": "no", "textured": "no", "inside": {"looked": "opened"}}]}]},
+		"choices": {"s": "trim"}, "fill": {"walls": ["a"], "kinds": ["wall"], "best": 1}}`)
+	for _, l := range p.Layouts {
+		if l.Hindered && len(l.Stops) == 0 {
+			t.Errorf("held up by nothing: %+v", l.Stops)
+		}
+	}
+	if len(p.Layouts) == 0 {
+		t.Error("nothing is proposed")
+	}
+}

@@ -55,7 +55,9 @@ func (p *proposer) groups() []group {
 		choice, chosen := p.k.Choices[one.ID]
 		switch {
 		case chosen:
-			g.states = []state{stateFor(choice.Option)}
+			if s := stateFor(choice.Option); s != asFound { // what fits as found fits then, too
+				g.states = append(g.states, s)
+			}
 		case g.matters && !anyPart(one, func(o *survey.Overhead) bool { return o.MayCut == survey.CutNo }):
 			if anyPart(one, p.cutHelps) {
 				g.states = append(g.states, cut)

@@ -6,11 +6,13 @@ import (
 
 	"railhead/internal/cabinet"
 	"railhead/internal/decide"
+	"railhead/internal/finding"
 	"railhead/internal/fit"
 	"railhead/internal/kitchen"
 	"railhead/internal/layout"
 	"railhead/internal/length"
 	"railhead/internal/money"
+	"railhead/internal/survey"
 	"railhead/internal/trim"
 )
 
@@ -59,7 +61,7 @@ func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool,
 	}
 	order := slices.Clone(p.plans)
 	slices.SortStableFunc(order, func(a, b *candidate) int { return cmp.Compare(b.bound[g], a.bound[g]) })
-	var out []*Layout
+	var out, hindered []*Layout // those only where there are no others
 	for _, c := range order {
 		if p.solver.Stopped() || c.bound[g] == -money.Most || len(out) == want && c.bound[g] <= out[want-1].Total {
 			break
@@ -68,10 +70,17 @@ func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool,
 			if len(out) == want && one.bound <= out[want-1].Total {
 				continue
 			}
-			if l := p.settled(&one); l != nil {
+			switch l := p.settled(&one); {
+			case l == nil:
+			case l.Hindered || len(l.Blocked) > 0:
+				hindered = among(hindered, l, want)
+			default:
 				out = among(out, l, want)
 			}
 		}
+	}
+	if len(out) == 0 {
+		return hindered
 	}
 	return out
 }
@@ -162,12 +171,35 @@ func (p *proposer) fits(l *Layout, found []fit.Result) (high length.Length, ok b
 		if !fresh && after.Verdict == fit.Blocked {
 			l.Blocked = append(l.Blocked, i)
 		}
+		if fresh {
+			later := stops(after.Findings)
+			l.Hindered = l.Hindered || len(later) > 0
+			l.Stops = slices.Concat(l.Stops, p.lasting(stops(found[i].Findings)), later)
+		}
 		l.Assumed = l.Assumed || fresh && after.Assumed
 		if one.Kind != cabinet.Base && after.Margin.CmpLength(narrow) < 0 && !hangsOver(k, sky, one) {
 			high += one.Width() + closing(k.Plan, one)
 		}
 	}
 	return high, true
+}
+
+// stops are the findings that must be answered before work starts. What hangs as found
+// is left to what hangs later.
+func stops(in []finding.Finding) (out []finding.Finding) {
+	for _, f := range in {
+		if f.Severity == finding.AsStop {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// lasting are the findings that are not for what hangs as found.
+func (p *proposer) lasting(in []finding.Finding) []finding.Finding {
+	return slices.DeleteFunc(in, func(f finding.Finding) bool {
+		return slices.ContainsFunc(p.k.Overheads(), func(o *survey.Overhead) bool { return o.Pointer == f.Pointer })
+	})
 }
 
 // closing is the width of the fillers to the left of a cabinet, and of the last one to

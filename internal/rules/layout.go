@@ -42,6 +42,7 @@ var layoutRules = []Rule{
 	{Code: "layout.filler.wide", Status: CommonPractice, Source: practice,
 		Says: "A filler of the best layout is {width} wide. A strip closes {most} at the most: a gap like that is closed with a panel, or by filler_per_mm dearer than open_per_mm left open."},
 	{Code: "layout.row.no_room", Status: Own, Source: ownRule, Says: "No cabinet of the {kind} row can stand anywhere along this wall."},
+	{Code: "layout.row.too_short", Status: Own, Source: ownRule, Says: "No stretch along this wall is as long as the narrowest cabinet of the {kind} row and what it keeps from its ends."},
 	{Code: "layout.row.empty", Status: Own, Source: ownRule, Says: "There is room for cabinets of the {kind} row, but by these worths none of them pays for itself."},
 
 	{Code: "not_assessed.layouts_unproven", Status: Own, Source: ownRule, Says: "The search was ended before everything was looked at; there may be better layouts."},
