@@ -87,6 +87,9 @@ func (l *Layout) Applied() kitchen.AppliedOptions {
 // Same reports whether two layouts have the same cabinets and options.
 func (l *Layout) Same(o *Layout) bool { return l.name == o.name && maps.Equal(l.Options, o.Options) }
 
+// HeldUp reports whether something does not fit or cannot be used.
+func (l *Layout) HeldUp() bool { return l.Hindered || len(l.Blocked) > 0 }
+
 // Cost is what a layout's options cost, expected, less what they are worth by
 // themselves.
 func (l *Layout) Cost() money.Amount { return l.Part(layout.Overheads).Worth.Neg() }

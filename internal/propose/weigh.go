@@ -48,22 +48,12 @@ type choice struct {
 }
 
 // best are the best layouts with options that groups may have, behind no gates but
-// those that may be passed; no two with the same cabinets. Candidates are looked at
-// in order of what they can be worth at most with any options.
+// those that may be passed; no two with the same cabinets. Those that are held up count
+// only where there are no others.
 func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool, g decide.Gates) []*Layout {
-	for _, c := range p.plans {
-		if _, known := c.bound[g]; !known {
-			c.bound[g] = -money.Most
-			for _, one := range p.picks(c, anyOption, g) {
-				c.bound[g] = max(c.bound[g], one.bound)
-			}
-		}
-	}
-	order := slices.Clone(p.plans)
-	slices.SortStableFunc(order, func(a, b *candidate) int { return cmp.Compare(b.bound[g], a.bound[g]) })
-	var out, hindered []*Layout // those only where there are no others
-	for _, c := range order {
-		if p.solver.Stopped() || c.bound[g] == -money.Most || len(out) == want && c.bound[g] <= out[want-1].Total {
+	var out, hindered []*Layout
+	for _, c := range p.inOrder(g) {
+		if p.solver.Stopped() || len(out) == want && c.bound[g] <= out[want-1].Total {
 			break
 		}
 		for _, one := range p.picks(c, may, g) {
@@ -72,7 +62,7 @@ func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool,
 			}
 			switch l := p.settled(&one); {
 			case l == nil:
-			case l.Hindered || len(l.Blocked) > 0:
+			case l.HeldUp():
 				hindered = among(hindered, l, want)
 			default:
 				out = among(out, l, want)
@@ -82,6 +72,24 @@ func (p *proposer) best(want int, may func(group string, o kitchen.Option) bool,
 	if len(out) == 0 {
 		return hindered
 	}
+	return out
+}
+
+// inOrder are the candidates that have any options behind such gates, in order of what
+// they can be worth at most with them.
+func (p *proposer) inOrder(g decide.Gates) (out []*candidate) {
+	for _, c := range p.plans {
+		if _, known := c.bound[g]; !known {
+			c.bound[g] = -money.Most
+			for _, one := range p.picks(c, anyOption, g) {
+				c.bound[g] = max(c.bound[g], one.bound)
+			}
+		}
+		if c.bound[g] > -money.Most {
+			out = append(out, c)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b *candidate) int { return cmp.Compare(b.bound[g], a.bound[g]) })
 	return out
 }
 

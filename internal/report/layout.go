@@ -58,7 +58,7 @@ func (p *Proposed) layout(l *propose.Layout, rank int, against *propose.Layout) 
 	datums := p.Datums(l.Kitchen)
 	trades := p.trades(l, against)
 	return api.Layout{
-		Rank: rank, Value: p.value(l), Proven: l.Proven, Assumed: l.Assumed, Hindered: l.Hindered || len(l.Blocked) > 0, Datum: datums[0], Datums: datums,
+		Rank: rank, Value: p.value(l), Proven: l.Proven, Assumed: l.Assumed, Hindered: l.HeldUp(), Datum: datums[0], Datums: datums,
 		Choices: p.choices(l), Gates: each(l.Gates, func(g propose.Gate) api.LayoutGate { return p.gate(g) }),
 		Cabinets: p.cabinets(l), Fillers: p.fillers(l), Panels: p.panels(l),
 		Trades: trades, Because: p.because(l, against, trades),
