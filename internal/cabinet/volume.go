@@ -4,6 +4,7 @@ import (
 	"math/big"
 
 	"railhead/internal/length"
+	"railhead/internal/money"
 )
 
 // FloorArea is the floor that a cabinet covers, in square nanometres: a diagonal
@@ -36,4 +37,7 @@ func (p *Placed) Volume(height length.Length) *big.Int {
 }
 
 // Litres is a volume in litres.
-func Litres(volume *big.Int) *big.Rat { return new(big.Rat).SetFrac(volume, litre) }
+func Litres(volume *big.Int) money.Quantity {
+	q, _ := money.QuantityFromRat(new(big.Rat).SetFrac(volume, litre))
+	return q
+}

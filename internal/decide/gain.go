@@ -195,7 +195,7 @@ func gainedBy(swaps []cabinet.Swap, toCeiling bool) []gained {
 			shorter += money.One
 		}
 	}
-	out := []gained{{code: gainStorage, quantity: quantity(litres)}}
+	out := []gained{{code: gainStorage, quantity: cabinet.Litres(litres)}}
 	if toCeiling {
 		out = append(out, gained{code: gainToCeiling, width: wide})
 	}
@@ -230,11 +230,6 @@ func (m *matter) stray(o kitchen.Option) length.Length {
 		return 0
 	}
 	return m.standsOver().stray
-}
-
-func quantity(volume *big.Int) money.Quantity {
-	q, _ := money.QuantityFromRat(cabinet.Litres(volume))
-	return q
 }
 
 func metres(l length.Length) money.Quantity {

@@ -8,32 +8,32 @@ import "railhead/internal/length"
 // choice where nothing can be moved any more, because all of it has come up against something that is on the grid; a
 // cabinet also with its side against an end of a stretch that it stands over.
 func (r *Run) coarsest() length.Length {
-	g := gcd(r.Length, r.Panel)
+	g := length.GCD(r.Length, r.Panel)
 	for _, s := range r.Sizes {
-		g = gcd(g, s.Width)
+		g = length.GCD(g, s.Width)
 	}
 	for _, f := range r.Fixed {
-		g = gcd(gcd(g, f.At), f.Width)
+		g = length.GCD(length.GCD(g, f.At), f.Width)
 	}
 	for _, s := range r.Whole {
 		s = r.around(s)
-		g = gcd(gcd(g, s.From), s.To)
+		g = length.GCD(length.GCD(g, s.From), s.To)
 	}
 	for _, l := range r.Limits {
-		g = gcd(gcd(g, l.From), l.To)
+		g = length.GCD(length.GCD(g, l.From), l.To)
 		for _, s := range l.Sides {
-			g = gcd(g, r.whole(s.Least))
+			g = length.GCD(g, r.whole(s.Least))
 		}
 	}
 	for _, l := range r.Lines {
 		if l%r.Grid == 0 {
-			g = gcd(g, l)
+			g = length.GCD(g, l)
 		}
 	}
 	for _, e := range r.Ends {
-		g = gcd(g, r.whole(e.Least))
+		g = length.GCD(g, r.whole(e.Least))
 	}
-	return gcd(gcd(g, r.leastFiller()), r.leastOpen())
+	return length.GCD(length.GCD(g, r.leastFiller()), r.leastOpen())
 }
 
 // Places is how many places a run that makes sense is filled through: those on the
@@ -41,18 +41,11 @@ func (r *Run) coarsest() length.Length {
 func (r *Run) Places() int { return int(r.Length/r.coarsest()) + 1 }
 
 // whole is a length rounded up to the grid.
-func (r *Run) whole(l length.Length) length.Length { return (l + r.Grid - 1) / r.Grid * r.Grid }
+func (r *Run) whole(l length.Length) length.Length { return l.RoundTo(r.Grid, length.Up) }
 
 // around is a stretch with its ends moved out to the grid. A cabinet is on the grid: it stands over both or neither.
-func (r *Run) around(s Span) Span { return Span{s.From / r.Grid * r.Grid, r.whole(s.To)} }
+func (r *Run) around(s Span) Span { return Span{s.From.RoundTo(r.Grid, length.Down), r.whole(s.To)} }
 
 // leastFiller and leastOpen are a Grid at least: what is narrower is not there.
 func (r *Run) leastFiller() length.Length { return r.whole(max(r.Grid, r.LeastFiller)) }
 func (r *Run) leastOpen() length.Length   { return r.whole(max(r.Grid, r.LeastOpen)) }
-
-func gcd(a, b length.Length) length.Length {
-	for b != 0 {
-		a, b = b, a%b
-	}
-	return max(a, -a)
-}

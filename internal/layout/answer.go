@@ -63,12 +63,13 @@ func (s *solver) answer(f *found) Answer {
 }
 
 func (s *solver) tower(out *Answer, a *account, t *standing) {
-	if t.panelled != nil {
-		out.Panels = append(out.Panels, Panel{len(out.Cabinets), t.right, t.cabinet.Wall, *t.panelled})
+	switch {
+	case t.side.From == t.side.To:
+	case t.shows:
+		out.Panels = append(out.Panels, Panel{len(out.Cabinets), t.right, t.cabinet.Wall, t.side})
 		a.add(Panels, money.One, s.room.Filling.Weights.Panel.Neg())
-	}
-	if t.closing != nil {
-		s.closing(out, a, *t.closing)
+	default:
+		s.closing(out, a, cabinet.Filler{Kind: cabinet.Tall, Wall: t.cabinet.Wall, From: t.side.From, To: t.side.To})
 	}
 	out.Cabinets = append(out.Cabinets, t.cabinet)
 	a.cabinet(t.worth)
@@ -86,7 +87,7 @@ func (s *solver) standingWorth(t *standing) money.Amount {
 	var none Answer
 	s.tower(&none, &a, t)
 	_, sum := a.parts()
-	return sum.Plus(s.toCeiling(s.rows[cabinet.Tall][t.cabinet.Wall], t.width, t.cabinet.Height))
+	return sum.Plus(s.toCeiling(s.rows[cabinet.Tall][t.cabinet.Wall], t.cabinet.Width(), t.cabinet.Height))
 }
 
 // ran adds one row. What closes it against a wall that ends between marks reaches up
@@ -105,9 +106,7 @@ func (s *solver) ran(out *Answer, a *account, one *ran) {
 		if f.To == r.whole && one.ends.turnAt(true) == nil {
 			f.To = r.Length
 		}
-		out.Fillers = append(out.Fillers, cabinet.Filler{Kind: r.Kind, Wall: r.Wall, From: f.From, To: f.To})
-		a.add(Fillers, money.One, s.room.Filling.Weights.Filler.Neg())
-		a.add(FillerWidth, millimetres(f.To-f.From), perMM(s.room.Filling.Weights.FillerPerMM, f.To-f.From).Neg())
+		s.closing(out, a, cabinet.Filler{Kind: r.Kind, Wall: r.Wall, From: f.From, To: f.To})
 	}
 	for _, p := range one.answer.Panels {
 		out.panel(first, r, p)

@@ -44,7 +44,7 @@ func Upper(k *kitchen.Kitchen, f *kitchen.Filling, sky kitchen.Sky) length.Lengt
 			continue
 		}
 		for _, w := range f.Walls {
-			for _, at := range stretchesOf(k, f, w, kind, sky) {
+			for _, at := range rowUnder(k, f, w, kind, sky).stretches {
 				if at.Levels > 0 {
 					out += at.To - at.From
 				}

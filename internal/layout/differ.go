@@ -1,31 +1,26 @@
 package layout
 
 import (
-	"slices"
-
 	"railhead/internal/cabinet"
 	"railhead/internal/kitchen"
 	"railhead/internal/length"
 	"railhead/internal/space"
 )
 
-// Differ reports whether two skies leave some row that is asked for different room.
-func Differ(k *kitchen.Kitchen, f *kitchen.Filling, a, b kitchen.Sky) bool {
+// Stretches is what may stand along every row that is asked for, under a sky.
+func Stretches(k *kitchen.Kitchen, f *kitchen.Filling, sky kitchen.Sky) (out [][]space.Stretch) {
 	for _, kind := range f.Kinds {
 		for _, w := range f.Walls {
-			if !slices.Equal(stretchesOf(k, f, w, kind, a), stretchesOf(k, f, w, kind, b)) {
-				return true
-			}
+			out = append(out, rowUnder(k, f, w, kind, sky).stretches)
 		}
 	}
-	return false
+	return out
 }
 
 // Barred reports whether no cabinet of a kind may stand anywhere along a wall, and the
 // first thing that keeps the lowest of them off.
 func Barred(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) (by string, barred bool) {
-	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
-	r := s.space(wall, kind)
+	r := rowUnder(k, f, wall, kind, sky)
 	if r.open(0, r.Length) {
 		return "", false
 	}
@@ -41,8 +36,7 @@ func Barred(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind,
 // Longest is the longest stretch of a wall in which cabinets of a kind may stand, less
 // what they keep from its ends.
 func Longest(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) (out length.Length) {
-	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
-	r := s.space(wall, kind)
+	r := rowUnder(k, f, wall, kind, sky)
 	for i, at := range r.stretches {
 		if at.Levels == 0 || i > 0 && r.stretches[i-1].Levels > 0 {
 			continue
@@ -75,7 +69,8 @@ func Unmet(k *kitchen.Kitchen, f *kitchen.Filling, sky kitchen.Sky) (out []strin
 	return out
 }
 
-func stretchesOf(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) []space.Stretch {
+// rowUnder is a row with the room that there is for it under a sky.
+func rowUnder(k *kitchen.Kitchen, f *kitchen.Filling, wall int, kind cabinet.Kind, sky kitchen.Sky) *row {
 	s := &solver{room: &Room{Kitchen: k, Sky: sky, Filling: f}, grid: f.Step}
-	return s.space(wall, kind).stretches
+	return s.space(wall, kind)
 }

@@ -13,10 +13,10 @@ func gridOf(k *kitchen.Kitchen, f *kitchen.Filling) length.Length {
 	for _, kind := range f.Kinds {
 		sizes := k.System.Sizes(kind)
 		for _, w := range sizes.Widths {
-			common = gcd(common, w)
+			common = length.GCD(common, w)
 		}
 		for _, c := range sizes.Corners {
-			common = gcd(gcd(common, c.Width), c.OtherWidth)
+			common = length.GCD(length.GCD(common, c.Width), c.OtherWidth)
 		}
 	}
 	if common == 0 {
@@ -38,13 +38,6 @@ func partOf(common, step length.Length) length.Length {
 	return common
 }
 
-func gcd(a, b length.Length) length.Length {
-	for b != 0 {
-		a, b = b, a%b
-	}
-	return a
-}
-
 // down and up round to the grid.
-func down(l, grid length.Length) length.Length { return l / grid * grid }
-func up(l, grid length.Length) length.Length   { return (l + grid - 1) / grid * grid }
+func down(l, grid length.Length) length.Length { return l.RoundTo(grid, length.Down) }
+func up(l, grid length.Length) length.Length   { return l.RoundTo(grid, length.Up) }

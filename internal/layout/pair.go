@@ -30,10 +30,8 @@ func (s *solver) pair(r *row) {
 // closed reports whether nothing new may stand anywhere over a stretch, and nothing
 // stays there.
 func (r *row) closed(from, to length.Length) bool {
-	for _, p := range r.fixed {
-		if p.At < to && from < p.At+p.Width {
-			return false
-		}
+	if r.kept(from, to) {
+		return false
 	}
 	at := from
 	for _, l := range r.limits {

@@ -79,6 +79,7 @@ func (s *solver) row(wall int, kind cabinet.Kind) *row {
 	s.fix(r)
 	s.pair(r)
 	r.need()
+	r.sizes = s.sizes(r)
 	return r
 }
 
@@ -163,7 +164,7 @@ func (s *solver) fix(r *row) {
 }
 
 func (r *row) stays(p fill.Piece) {
-	if p.Height > 0 && !slices.ContainsFunc(r.fixed, func(o fill.Piece) bool { return p.At < o.At+o.Width && o.At < p.At+p.Width }) {
+	if p.Height > 0 && !r.kept(p.At, p.At+p.Width) {
 		r.fixed = append(r.fixed, p)
 	}
 }
@@ -181,9 +182,7 @@ func (r *row) rise(c *cabinet.Placed) length.Length {
 // there.
 func (r *row) need() {
 	for _, w := range r.Whole {
-		free := func(s space.Stretch) bool { return s.Levels > 0 && s.From < w.To && w.From < s.To }
-		stays := func(p fill.Piece) bool { return p.At < w.To && w.From < p.At+p.Width }
-		if slices.ContainsFunc(r.stretches, free) || slices.ContainsFunc(r.fixed, stays) {
+		if r.open(w.From, w.To) || r.kept(w.From, w.To) {
 			r.needs = append(r.needs, fill.Span{From: max(0, w.From), To: min(r.whole, w.To)})
 		}
 	}

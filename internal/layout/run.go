@@ -39,8 +39,8 @@ func (r *row) run(e ends, tall []standing, lines []length.Length, best int) *fil
 		}
 	}
 	for i := range tall {
-		at, width := tall[i].piece()
-		out.Fixed = append(out.Fixed, fill.Piece{At: at, Width: width, Height: max(r.rise(&tall[i].cabinet), r.grid), Size: fill.Stays})
+		at := tall[i].whole()
+		out.Fixed = append(out.Fixed, fill.Piece{At: at.From, Width: at.To - at.From, Height: max(r.rise(&tall[i].cabinet), r.grid), Size: fill.Stays})
 	}
 	return out
 }
@@ -82,8 +82,8 @@ func (r *row) crowded(e ends, tall []standing) bool {
 	}
 	return least > most && (wide || aside == 2) ||
 		slices.ContainsFunc(tall, func(t standing) bool {
-			at, width := t.piece()
-			return at < least || at+width > most
+			at := t.whole()
+			return at.From < least || at.To > most
 		})
 }
 

@@ -1,8 +1,6 @@
 package layout
 
 import (
-	"math/big"
-
 	"railhead/internal/cabinet"
 	"railhead/internal/fill"
 	"railhead/internal/kitchen"
@@ -25,12 +23,7 @@ func (w worth) sum() money.Amount {
 }
 
 // Litres are the outer volume of a cabinet.
-func Litres(c *cabinet.Placed) money.Quantity { return litresOf(c.Volume(c.Height)) }
-
-func litresOf(volume *big.Int) money.Quantity {
-	q, _ := money.QuantityFromRat(cabinet.Litres(volume))
-	return q
-}
+func Litres(c *cabinet.Placed) money.Quantity { return cabinet.Litres(c.Volume(c.Height)) }
 
 // worthOf is what a new cabinet is worth. Counter runs over the whole front of a base
 // cabinet; around a corner it is counted along both walls.

@@ -52,8 +52,8 @@ func (s *Solver) fill(r *fill.Run) filled {
 }
 
 // costOf is about what filling a run takes, in sizes at places: a place costs as much as
-// so many sizes beside them, each answer as more the more there are, and long runs, which no longer lie
-// close in memory, more for each place. All measured.
+// so many sizes beside them, each answer the more the more there are, and long runs,
+// which no longer lie close in memory, more for each place. All measured.
 func costOf(r *fill.Run) int64 {
 	const beside, near = 40, 20_000
 	places := int64(r.Places())
@@ -100,8 +100,7 @@ func (s *Solver) Best(room *Room, want int) (out []Answer, clashes []Clash, prov
 	return out, clashes, proven
 }
 
-// prepare readies every row that is asked for. What cabinets are worth hangs on all of
-// them: so much is the length over which going up to the ceiling is shared out.
+// prepare readies every row that is asked for, and the corners that they turn.
 func (s *solver) prepare() {
 	k, f := s.room.Kitchen, s.room.Filling
 	for kind := range s.rows {
@@ -111,13 +110,6 @@ func (s *solver) prepare() {
 		}
 		for _, w := range f.Walls {
 			s.rows[kind][w] = s.row(w, cabinet.Kind(kind))
-		}
-	}
-	for _, rows := range s.rows {
-		for _, r := range rows {
-			if r != nil {
-				r.sizes = s.sizes(r)
-			}
 		}
 	}
 	for _, kind := range []cabinet.Kind{cabinet.Wall, cabinet.Base} {

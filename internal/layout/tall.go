@@ -14,12 +14,11 @@ import (
 
 // standing is a new tall cabinet in its place.
 type standing struct {
-	at, width length.Length
-	cabinet   cabinet.Placed
-	closing   *cabinet.Filler // between it and what it stands beside; nil where they touch
-	panelled  *survey.Span    // its side that shows has a panel
-	right     bool            // it stands at the right end of its stretch
-	worth     worth
+	cabinet cabinet.Placed
+	side    survey.Span // between it and what it stands beside; empty where they touch
+	shows   bool        // that side shows: a panel is there, else a filler
+	right   bool        // it stands at the right end of its stretch
+	worth   worth
 }
 
 // towers are tall cabinets on one wall. They stand at the ends of its free stretches,
@@ -51,7 +50,7 @@ func (s *solver) towersOn(wall int) []towers {
 func apart(a, b []standing) bool {
 	for i := range a {
 		for j := range b {
-			if a[i].at < b[j].at+b[j].width && b[j].at < a[i].at+a[i].width {
+			if x, y := &a[i].cabinet, &b[j].cabinet; x.From < y.To && y.From < x.To {
 				return false
 			}
 		}
@@ -88,22 +87,19 @@ func (s *solver) places(tall *row) []place {
 			continue
 		}
 		from, to := up(at.From, tall.grid), min(down(at.To, tall.grid), tall.whole)
-		if (i == 0 || floor.stretches[i-1].Levels == 0) && !s.inCorner(tall.Wall, at.From <= 0, false) {
+		if (i == 0 || floor.stretches[i-1].Levels == 0) && (at.From > 0 || !s.inCorner(tall.Wall, false)) {
 			out = append(out, place{from, false, tall.endAt(at.From, false)})
 		}
-		if (i+1 == len(floor.stretches) || floor.stretches[i+1].Levels == 0) && !s.inCorner(tall.Wall, at.To >= tall.Length, true) {
+		if (i+1 == len(floor.stretches) || floor.stretches[i+1].Levels == 0) && (at.To < tall.Length || !s.inCorner(tall.Wall, true)) {
 			out = append(out, place{to, true, tall.endAt(at.To, true)})
 		}
 	}
 	return out
 }
 
-// inCorner reports whether an end of a stretch is an inside corner between walls that
-// are both filled.
-func (s *solver) inCorner(wall int, reaches, right bool) bool {
-	if !reaches {
-		return false
-	}
+// inCorner reports whether an end of a wall is an inside corner between walls that are
+// both filled.
+func (s *solver) inCorner(wall int, right bool) bool {
 	w := &s.room.Kitchen.Room.Walls[wall]
 	if right {
 		return s.asked(w.Next)
@@ -196,46 +192,35 @@ func (s *solver) mayGain(lower, taller money.Amount, beside ...*row) bool {
 
 // stand puts one more cabinet beside those at a place.
 func (s *solver) stand(tall *row, p place, have []standing, width, height length.Length) (standing, bool) {
-	f, gap := s.room.Filling, length.Length(0)
-	out := standing{width: width, right: p.right}
-	if len(have) == 0 {
-		gap = p.end.Least
-		if gap > 0 {
-			gap = up(max(gap, f.LeastFiller), tall.grid)
-		}
-		if p.end.Open {
-			gap = up(f.Panel, tall.grid)
-		}
-	} else {
+	gap := length.Length(0)
+	switch f := s.room.Filling; {
+	case len(have) > 0:
 		p.at = have[len(have)-1].far()
-	}
-	side := survey.Span{From: p.at, To: p.at + gap}
-	out.at = p.at + gap
-	if p.right {
-		side = survey.Span{From: p.at - gap, To: p.at}
-		out.at = p.at - gap - width
-	}
-	switch {
-	case gap == 0:
 	case p.end.Open:
-		out.panelled = &side
-	default:
-		out.closing = &cabinet.Filler{Kind: cabinet.Tall, Wall: tall.Wall, From: side.From, To: side.To}
+		gap = up(f.Panel, tall.grid)
+	case p.end.Least > 0:
+		gap = up(max(p.end.Least, f.LeastFiller), tall.grid)
 	}
-	out.cabinet = tall.cabinet(out.at, width, height)
+	out := standing{side: survey.Span{From: p.at, To: p.at + gap}, shows: p.end.Open, right: p.right}
+	from := p.at + gap
+	if p.right {
+		out.side, from = survey.Span{From: p.at - gap, To: p.at}, p.at-gap-width
+	}
+	out.cabinet = tall.cabinet(from, width, height)
 	out.worth = s.worthOf(&out.cabinet)
-	fits := s.clearOfCorners(tall, out.at, out.at+width) && tall.free(out.at, out.at+width, height) && fit.StandsUp(s.room.Kitchen, &out.cabinet)
-	return out, fits && !slices.ContainsFunc(tall.fixed, func(o fill.Piece) bool { return out.at < o.At+o.Width && o.At < out.at+width })
+	c := &out.cabinet
+	return out, s.clearOfCorners(tall, c.From, c.To) && tall.free(c.From, c.To, height) && !tall.kept(c.From, c.To) &&
+		fit.StandsUp(s.room.Kitchen, c)
 }
 
 // clearOfCorners reports whether a tall cabinet is on its wall, and leaves the inside
 // corners between walls that are filled to what stands around them.
 func (s *solver) clearOfCorners(tall *row, from, to length.Length) bool {
 	least, most := length.Length(0), tall.whole
-	if s.inCorner(tall.Wall, true, false) {
+	if s.inCorner(tall.Wall, false) {
 		least += tall.Depth + s.room.Filling.CornerFiller
 	}
-	if s.inCorner(tall.Wall, true, true) {
+	if s.inCorner(tall.Wall, true) {
 		most -= tall.Depth + s.room.Filling.CornerFiller
 	}
 	return least <= from && to <= most
@@ -244,19 +229,12 @@ func (s *solver) clearOfCorners(tall *row, from, to length.Length) bool {
 // far is where the next one stands.
 func (t *standing) far() length.Length {
 	if t.right {
-		return t.at
+		return t.cabinet.From
 	}
-	return t.at + t.width
+	return t.cabinet.To
 }
 
-// piece is what it takes up in the rows that it stands in, with what closes its side.
-func (t *standing) piece() (at, width length.Length) {
-	switch from, to := t.at, t.at+t.width; {
-	case t.panelled != nil:
-		return min(from, t.panelled.From), max(to, t.panelled.To) - min(from, t.panelled.From)
-	case t.closing != nil:
-		return min(from, t.closing.From), max(to, t.closing.To) - min(from, t.closing.From)
-	default:
-		return from, to - from
-	}
+// whole is what it takes up in the rows that it stands in, with what closes its side.
+func (t *standing) whole() survey.Span {
+	return survey.Span{From: min(t.cabinet.From, t.side.From), To: max(t.cabinet.To, t.side.To)}
 }

@@ -118,13 +118,5 @@ func otherSpan(c *cabinet.Placed, other *row) survey.Span {
 // fits reports whether a corner cabinet's part along a wall may stand, with nothing
 // in its place that stays.
 func fits(r *row, from, to, height length.Length) bool {
-	if !r.free(from, to, height) || to-from > r.whole {
-		return false
-	}
-	for _, p := range r.fixed {
-		if p.At < to && from < p.At+p.Width {
-			return false
-		}
-	}
-	return true
+	return to-from <= r.whole && r.free(from, to, height) && !r.kept(from, to)
 }

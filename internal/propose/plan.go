@@ -13,7 +13,7 @@ import (
 // planned is a way to fill the room as a plan: what stays, and then the new cabinets
 // wall by wall, from the left.
 func (p *proposer) planned(a *layout.Answer) *Layout {
-	out := &Layout{Open: a.Open}
+	out := &Layout{Parts: a.Parts}
 	order := make([]int, len(a.Cabinets))
 	for i := range order {
 		order[i] = i

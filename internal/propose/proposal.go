@@ -28,7 +28,6 @@ type Proposal struct {
 type Layout struct {
 	Kitchen *kitchen.Kitchen // with its plan: the cabinets that stay first
 	Panels  []layout.Panel   // of cabinets of the plan
-	Open    []layout.Open
 	Parts   []layout.Part
 	Total   money.Amount
 	Litres  money.Quantity

@@ -130,10 +130,13 @@ func (p *proposer) fillTo(states []state, aim layout.Aim) {
 			}
 			return
 		}
+		var own []survey.Datum
 		for i := range answers {
-			p.add(&answers[i], states)
+			l := p.planned(&answers[i])
+			if p.add(l, states); i == 0 {
+				own = l.Kitchen.Datums
+			}
 		}
-		own := p.planned(&answers[0]).Kitchen.Datums
 		if !moved(own, datums) {
 			return
 		}
@@ -142,8 +145,7 @@ func (p *proposer) fillTo(states []state, aim layout.Aim) {
 }
 
 // add adds a plan, unless it is there already for a sky that leaves less room.
-func (p *proposer) add(a *layout.Answer, states []state) {
-	l := p.planned(a)
+func (p *proposer) add(l *Layout, states []state) {
 	name := l.name + fmt.Sprint(states)
 	switch cost := len(l.Kitchen.Plan.Cabinets) * (len(p.all) + 1); {
 	case p.seen[name]:
@@ -152,7 +154,7 @@ func (p *proposer) add(a *layout.Answer, states []state) {
 	default:
 		p.seen[name] = true
 		p.priced += cost
-		p.plans = append(p.plans, p.weigh(a, states))
+		p.plans = append(p.plans, p.weigh(l, states))
 	}
 }
 

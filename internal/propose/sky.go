@@ -7,6 +7,7 @@ import (
 	"railhead/internal/kitchen"
 	"railhead/internal/layout"
 	"railhead/internal/length"
+	"railhead/internal/space"
 	"railhead/internal/survey"
 )
 
@@ -49,9 +50,9 @@ type group struct {
 // one that nobody may cut stays; one that no row feels needs no states.
 func (p *proposer) groups() []group {
 	var out []group
+	rows := p.feeling()
 	for _, one := range p.k.Groups() {
-		g := group{OverheadGroup: one, states: []state{asFound}}
-		g.matters = p.matters(&g)
+		g := group{OverheadGroup: one, states: []state{asFound}, matters: rows.matters(one.ID)}
 		choice, chosen := p.k.Choices[one.ID]
 		switch {
 		case chosen:
@@ -73,21 +74,36 @@ func anyPart(g kitchen.OverheadGroup, holds func(*survey.Overhead) bool) bool {
 	return slices.ContainsFunc(g.Parts, holds)
 }
 
+// feeling tells which overhead groups rows feel.
+type feeling struct {
+	p           *proposer
+	found, bare [][]space.Stretch // what may stand with all groups there, and with none
+}
+
+func (p *proposer) feeling() *feeling {
+	found := p.k.Found()
+	return &feeling{p, p.stretches(found), p.stretches(kitchen.Sky{Gone: found.Gone})}
+}
+
+func (p *proposer) stretches(sky kitchen.Sky) [][]space.Stretch {
+	return layout.Stretches(p.k, p.f, sky)
+}
+
 // matters reports whether some row has other room once a group is gone, be the others
 // still there or gone too.
-func (p *proposer) matters(g *group) bool {
-	found := p.k.Found()
-	bare := kitchen.Sky{Gone: found.Gone}
+func (f *feeling) matters(group string) bool {
 	var less, only kitchen.Sky
-	for _, h := range found.Hung {
-		if h.Overhead.Group == g.ID {
+	for _, h := range f.p.k.Found().Hung {
+		if h.Overhead.Group == group {
 			only.Hung = append(only.Hung, h)
 		} else {
 			less.Hung = append(less.Hung, h)
 		}
 	}
-	return layout.Differ(p.k, p.f, found, less) || layout.Differ(p.k, p.f, only, bare)
+	return differ(f.p.stretches(less), f.found) || differ(f.p.stretches(only), f.bare)
 }
+
+func differ(a, b [][]space.Stretch) bool { return !slices.EqualFunc(a, b, slices.Equal) }
 
 // cutLine is how high an overhead can be cut, in the survey's frame, lowered by what a
 // cabinet needs above its top beyond the fit gap: up to its line any cabinet fits. The

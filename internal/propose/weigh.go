@@ -29,8 +29,8 @@ type candidate struct {
 
 // weigh readies a candidate for the choice of options. The worth of one even line and
 // of going up to the ceiling are counted for the plan, and not once more for options.
-func (p *proposer) weigh(a *layout.Answer, states []state) *candidate {
-	c := &candidate{Layout: p.planned(a), states: states, parts: a.Parts, bound: map[decide.Gates]money.Amount{}}
+func (p *proposer) weigh(l *Layout, states []state) *candidate {
+	c := &candidate{Layout: l, states: states, parts: l.Parts, bound: map[decide.Gates]money.Amount{}}
 	k := *c.Kitchen
 	k.Prices.Worth.EvenLine.Amount, k.Prices.Worth.ToCeiling.Amount = 0, 0
 	c.found = fit.Check(&k)

@@ -19,12 +19,12 @@ func program(name string, p Problem) *mip.Model {
 	unit := p.Kerf
 	var longest length.Length
 	for _, l := range p.Stock {
-		unit, longest = gcd(unit, l), max(longest, l)
+		unit, longest = length.GCD(unit, l), max(longest, l)
 	}
 	demand := map[length.Length]int64{}
 	var kinds []length.Length
 	for _, piece := range p.Pieces {
-		unit = gcd(unit, piece.Length)
+		unit = length.GCD(unit, piece.Length)
 		if demand[piece.Length]++; demand[piece.Length] == 1 {
 			kinds = append(kinds, piece.Length)
 		}
@@ -61,10 +61,10 @@ func program(name string, p Problem) *mip.Model {
 func price(p Problem, plan Plan) int64 {
 	unit := p.Kerf
 	for _, l := range p.Stock {
-		unit = gcd(unit, l)
+		unit = length.GCD(unit, l)
 	}
 	for _, piece := range p.Pieces {
-		unit = gcd(unit, piece.Length)
+		unit = length.GCD(unit, piece.Length)
 	}
 	return -int64(plan.Bought/unit)*int64(len(p.Pieces)+1) - int64(len(plan.Bars))
 }

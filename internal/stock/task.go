@@ -69,9 +69,9 @@ func sorted(pieces []Piece) []Piece {
 
 // commonUnit divides every length of the problem.
 func commonUnit(p Problem) length.Length {
-	unit := gcd(common(p.Stock), p.Kerf)
+	unit := length.GCD(common(p.Stock), p.Kerf)
 	for _, piece := range p.Pieces {
-		unit = gcd(unit, piece.Length)
+		unit = length.GCD(unit, piece.Length)
 	}
 	return unit
 }
@@ -80,16 +80,9 @@ func commonUnit(p Problem) length.Length {
 func common(lengths []length.Length) length.Length {
 	var unit length.Length
 	for _, l := range lengths {
-		unit = gcd(unit, l)
+		unit = length.GCD(unit, l)
 	}
 	return unit
-}
-
-func gcd(a, b length.Length) length.Length {
-	for b != 0 {
-		a, b = b, a%b
-	}
-	return a
 }
 
 // fit is the shortest size for a width; there is none when it is len(t.sizes).
