@@ -8,11 +8,11 @@ type Decoder[T any] struct {
 	schema *schema
 }
 
-// New makes a decoder that explains refusals by the contract, given as OpenAPI 3.1 JSON,
-// in which a wire type is described under its own name.
-func New[T any](contract []byte) (*Decoder[T], error) {
+// New makes a decoder that explains refusals by the contract, in which a wire type is
+// described under its own name.
+func New[T any](contract *Contract) (*Decoder[T], error) {
 	t := reflect.TypeFor[T]()
-	schema, err := schemaOf(t.Name(), contract)
+	schema, err := contract.schema(t.Name())
 	if err != nil {
 		return nil, err
 	}

@@ -13,7 +13,11 @@ func decoder(t testing.TB) *Decoder[api.Request] { return decoderOf[api.Request]
 
 func decoderOf[T any](t testing.TB) *Decoder[T] {
 	t.Helper()
-	d, err := New[T](openapi.JSON)
+	contract, err := Read(openapi.JSON)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := New[T](contract)
 	if err != nil {
 		t.Fatal(err)
 	}

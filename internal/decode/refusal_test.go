@@ -193,14 +193,18 @@ func TestHostileBodiesAreRefusedWithFewErrors(t *testing.T) {
 }
 
 func TestWhatOnlyTheContractTakesIsRefusedAllTheSame(t *testing.T) {
-	d, err := New[api.Request]([]byte(`{"components": {"schemas": {"Request": {"type": "object", "properties": {"later": {"type": "number"}}}}}}`))
+	contract, err := Read([]byte(`{"components": {"schemas": {"Request": {"type": "object", "properties": {"later": {"type": "number"}}}}}}`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := New[api.Request](contract)
 	if err != nil {
 		t.Fatal(err)
 	}
 	if _, refusal := d.Decode([]byte(`{"later": 1}`)); refusal == nil || codes(refusal.Faults)[0] != CodeUnreadable+" " {
 		t.Errorf("%v", refusal)
 	}
-	if _, err := New[api.Request]([]byte(`{`)); err == nil {
+	if _, err := Read([]byte(`{`)); err == nil {
 		t.Error("a contract that is no JSON was taken")
 	}
 }

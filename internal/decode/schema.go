@@ -12,7 +12,12 @@ type schema struct{ root *jsonschema.Schema }
 
 const contractURL = "contract.json"
 
-func schemaOf(name string, contract []byte) (*schema, error) {
+// Contract is what bodies are held against. Types share what they are made of, so it is
+// read once for all of them. It is for one goroutine.
+type Contract struct{ compiler *jsonschema.Compiler }
+
+// Read reads the contract, given as OpenAPI 3.1 JSON.
+func Read(contract []byte) (*Contract, error) {
 	document, err := jsonschema.UnmarshalJSON(bytes.NewReader(contract))
 	if err != nil {
 		return nil, fmt.Errorf("read the contract: %w", err)
@@ -22,7 +27,12 @@ func schemaOf(name string, contract []byte) (*schema, error) {
 	if err := compiler.AddResource(contractURL, document); err != nil {
 		return nil, fmt.Errorf("read the contract: %w", err)
 	}
-	root, err := compiler.Compile(contractURL + "#/components/schemas/" + name)
+	return &Contract{compiler}, nil
+}
+
+// schema is the schema of a wire type, which is described under its name.
+func (c *Contract) schema(name string) (*schema, error) {
+	root, err := c.compiler.Compile(contractURL + "#/components/schemas/" + name)
 	if err != nil {
 		return nil, fmt.Errorf("compile the contract: %w", err)
 	}

@@ -45,11 +45,15 @@ func New(o Options) (*Service, error) {
 	if o.Observe == nil {
 		o.Observe = func(string, int, time.Duration) {}
 	}
-	requests, err := decode.New[api.Request](openapi.JSON)
+	contract, err := decode.Read(openapi.JSON)
 	if err != nil {
 		return nil, err
 	}
-	layouts, err := decode.New[api.LayoutRequest](openapi.JSON)
+	requests, err := decode.New[api.Request](contract)
+	if err != nil {
+		return nil, err
+	}
+	layouts, err := decode.New[api.LayoutRequest](contract)
 	if err != nil {
 		return nil, err
 	}

@@ -33,7 +33,11 @@ func reader(t failing) *wire.Decoder[api.LayoutRequest] { return readerOf[api.La
 
 func readerOf[T any](t failing) *wire.Decoder[T] {
 	t.Helper()
-	d, err := wire.New[T](openapi.JSON)
+	contract, err := wire.Read(openapi.JSON)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := wire.New[T](contract)
 	if err != nil {
 		t.Fatal(err)
 	}
