@@ -89,13 +89,24 @@ func rational(t tester, text string) *big.Rat {
 	return out
 }
 
-// priorOf are the odds that a threshold of odds starts from; nil for any other.
+// priorOf are the odds that a threshold of odds starts from; nil for any other. They
+// may be given with an overhead all of which was seen: then they are told of another
+// that shares its contents.
 func priorOf(told api.Decisions, pointer string) map[string]string {
 	for _, o := range told.Overheads {
 		for _, p := range o.Pointers {
 			if strings.HasPrefix(pointer, p+"/inside/priors/") {
-				return o.Contents.Prior
+				return sharedPrior(told, o)
 			}
+		}
+	}
+	return nil
+}
+
+func sharedPrior(told api.Decisions, giver api.OverheadDecision) map[string]string {
+	for _, o := range told.Overheads {
+		if o.Contents != nil && slices.Contains(o.Contents.Shared, giver.Overhead) {
+			return o.Contents.Prior
 		}
 	}
 	return nil
